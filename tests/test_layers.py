@@ -197,11 +197,6 @@ def test_without_the_hours_of_a_label_no_next_coat_is_made_up():
     assert len(cold) == 1 and cold[0].opens is None, "below its lowest temperature it may never hold a coat"
 
 
-def test_the_last_temperature_that_is_taken_to_stay_is_asked_back():
-    assert "22:00" in answered(DECK | TYPED_DAY)["layers_held"]["text"]
-    assert "layers_held" not in answered(DECK)
-
-
 @pytest.mark.parametrize(("typed", "field"), [
     ({"temperature": "20"}, "pieces"), ({"surfaces.0.area": "5000"}, "surfaces.0.area"),
     ({"surfaces.0.work": "sheathe", "surfaces.0.wet": ""}, "surfaces.0.wet"),

@@ -44,8 +44,8 @@ TABLES = {
         ("end", "file-end", CLOCK, 0, UP), ("latest_start", "plan-latest", CLOCK, 0, DOWN),
         ("length", "boat-joint-length", "m", 2, NEAREST), ("air_temperature", "log-temperature", "degC", 1, NEAREST),
         ("done", "file-done", "", 0, ""), ("day", "file-day", "", 0, NEAREST), ("surface", "surface-face", "", 0, ""),
-        ("coat", "file-coat", "", 0, ""), ("area", "surface-area-line", "m2", 2, NEAREST),
-        ("pot_count", "surface-pots", "", 0, ""), ("pot_mass", "file-mass", "kg", 3, UP))),
+        ("coat", "file-coat", "", 0, ""), ("pot_count", "surface-pots", "", 0, ""),
+        ("pot_mass", "file-mass", "kg", 3, UP))),
 }
 
 

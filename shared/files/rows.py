@@ -1,5 +1,4 @@
 """Rows of tables: what a boat takes to buy and to cut and the batches of a day, as named values in SI."""
-from ..equations.surfaces import DAY
 from ..equations.types import Like
 
 LETTERS = "abcde"  # of the parts of a mix: a is the resin
@@ -55,12 +54,11 @@ def batches(found: Like) -> list:
 
 def layers(found: Like) -> list:
     """The coats of a day. found: a `plan_found.Found`"""
-    return [{"surface": one.row["name"] or str(one.row["place"] + 1), "coat": one.number, "area": one.row["area"],
-             "start": one.starts[0], "end": one.end, "latest_start": one.latest,
-             "pot_count": one.pots.count, "pot_mass": one.pots.mass} for one in found.layers]
+    return [{"crew": 0, "surface": one.row["name"] or one.row["place"] + 1, "coat": one.number, "start": one.starts[0],
+             "end": one.end, "latest_start": one.latest, "pot_count": one.pots.count, "pot_mass": one.pots.mass}
+            for one in found.layers]
 
 
 def of_day(found: Like) -> list:
     """Batches, then coats, each with its day, from 1."""
-    return [dict(row, day=row["start"] // DAY + 1) for row in batches(found) + [
-        dict(row, crew=0) for row in layers(found)]]
+    return [dict(row, day=row["start"] // 86400 + 1) for row in batches(found) + layers(found)]

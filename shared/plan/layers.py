@@ -22,7 +22,7 @@ CLOTH = only(SHEATHE)
 GROUP = Group("surfaces", "plan-surfaces", (
     Text("name", "plan-piece-name"),
     Choice("work", "surface-work", WORKS[:2]),
-    Number("area", "surface-area-line", unit="m2", low=0, high=5000, above=True),
+    Number("area", "surface-area-line", unit="m2", low=0, high=100, above=True),
     Number("wet", "plan-surface-wet", unit="g/m2", low=10, high=5000, when=CLOTH, help="plan-surface-wet.help"),
     Number("layers", "sheathing-cloth-layers", low=1, high=8, default=1, whole=True, when=CLOTH),
     remembered("first_coat", "first", "coats-first-mix", "g/m2", 10, 500, when=only(COAT)),
@@ -75,10 +75,10 @@ def pots(values: Values, plan: "day.Plan", row: Values, number: int) -> Pots:
 
 def stages(values: Values, plan: "day.Plan", start: float) -> dict:
     """Stage -> after a mixing at that time of the day [s], None where it is never reached; {} where nothing tells."""
-    system, at = values["system"], plan.profile.at
+    at = plan.profile.at
     asked = dict(values, course="points", points=[{"hours": time, "temperature": at(start + time)} for time in [0.0] + [
         point[0] - start for point in plan.profile.points if point[0] > start]])
-    return dict(zip([row[0] for row in cure.stages_of(system)], cure.stage_times(asked, lowest(system))[0]))
+    return cure.by_name(values, cure.stage_times(asked, lowest(values["system"]))[0])
 
 
 def reckoned(values: Values, plan: "day.Plan") -> "list[Layer]":
@@ -110,7 +110,7 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
             after = follows(max(free, last.opens if last else free), last and last.closes,
                             last and last.sands and max(free, last.sands), min(made.lasts, hours[1] - begins), hours)
             if after:
-                ready.append((after[0], last and after[1] or hours[1] * 99, place, made, after[1]))
+                ready.append((after[0], (last and after[1]) or hours[1] * 99, place, made, after[1]))
         if not ready:
             break
         start, _, place, made, latest = sorted(ready, key=lambda one: one[:3])[0]

@@ -2,7 +2,7 @@
 from ..forms.clock_times import clock_said
 from ..forms.types import Said, Values
 from ..surface.faces import SHEATHE
-from ..words.lines import ANSWER, ASK, MORE, Line, line, words
+from ..words.lines import ANSWER, MORE, Line, line
 from ..words.messages import listed, message, quantity, row, typed
 from ..words.numbers import DOWN, UP
 from .layers import Layer
@@ -21,9 +21,6 @@ def say(found: Found, values: Values) -> "list[Line]":
     lines = [_layer(values, ahead[0], "layer_next", ANSWER, ""),
              line("layers_end", "plan-layers-end", layers[-1].end, "s", _clock(values, layers[-1].end), rank=ANSWER,
                   rough="plan-layers-end.rough")]
-    if found.held is not None:
-        lines.append(words("layers_held", "plan-temperature", message("plan-asked-temperature.after", time=_clock(
-            values, found.held, DOWN)), rank=ASK))
     for place, one in enumerate(layers):
         lines.append(_layer(values, one, "layer_" + str(place + 1), MORE, PART))
         if one.pots.count > 1:

@@ -11,7 +11,7 @@ from ..clock.hot_pot import BIG, BIG_WARM
 from ..equations.quick_rule import REFERENCE
 from ..forms.clock_times import HOURS, Clock, clock_said, on_the_clock
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Group, Number, Pick, Text
+from ..forms.inputs import Choice, Group, Number, Pick, Text, stand_together
 from ..forms.memo import once
 from ..forms.remembered import remembered, start
 from ..forms.types import Said, Values
@@ -55,7 +55,7 @@ INPUTS = (
             Number("wet", "plan-piece-wet", unit="g/m", low=0, high=5000, help="plan-piece-wet.help"),
             Number("layers", "plan-piece-layers", low=1, high=8, default=1, whole=True, help="plan-piece-layers.help"),
             Choice("position", "plan-piece-position", tuple([row[:2] for row in POSITIONS])),
-        ), most=MOST_PIECES, each="plan-pieces.each", fold="plan-pieces"),
+        ), least=1, most=MOST_PIECES, each="plan-pieces.each", fold="plan-pieces"),
         layers.GROUP,
         Pick("crew", "plan-crew", PEOPLE, default="1"),
         Choice("people", "plan-people", (("", "plan-people.as-above"),) + tuple([row[:2] for row in PEOPLE.rows]),
@@ -114,6 +114,7 @@ INPUTS = (
     + layers.PACES
     + done_so_far.INPUTS
 )
+stand_together(*INPUTS[:2])
 
 
 def check_asked(values: Values) -> None:

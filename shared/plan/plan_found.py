@@ -19,9 +19,8 @@ MOST_HELPS = 3
 # cold: `Cold`, or None; cuts: `Cuts` of each kind; none: `NoPlan` or `smallest_mix.TooLarge`, None where there is a
 # plan; summary: `Summary`, asked: `Asked`, batches: `batches.Described` of each, where there is one; close: {minute on
 # the clock: the last moment [s] in it that is in time, though its limit lies there too}; layers: a `layers.Layer` of
-# each coat; held: the last temperature typed [s], where coats go on after it, else None. Without seams none, summary
-# and asked are None
-Found = namedtuple("Found", ("cold", "cuts", "none", "summary", "asked", "batches", "close", "layers", "held"))
+# each coat. Without seams none, summary and asked are None
+Found = namedtuple("Found", ("cold", "cuts", "none", "summary", "asked", "batches", "close", "layers"))
 # coldest: of the day [K]; least: the hardener's lowest [K]
 Cold = namedtuple("Cold", ("coldest", "least"))
 # parts: into how many each is cut; limit, wet: what binds it whole, and its wet-out resin [kg]; names: `day.Named`
@@ -47,17 +46,6 @@ Ready = namedtuple("Ready", ("cups", "bags", "gloves"))
 Asked = namedtuple("Asked", ("gaps", "after", "long", "late", "own", "apart", "done", "other_sun"))
 
 
-def _layers(values: Values, plan: day.Plan) -> "tuple[list[layers.Layer], float | None]":
-    found = layers.reckoned(values, plan)
-    return found, _held(values, plan, found[-1].end) if found else None
-
-
-def _held(values: Values, plan: day.Plan, end: float) -> "float | None":
-    """The last temperature of the day [s] where the work goes on after it, else None."""
-    last = plan.profile.points[-1][0]
-    return last if values["temperature_is"] == "points" and end > last + 60 else None
-
-
 def left_of(span: float) -> float:
     """What is left of long spans [s], to the microsecond: the rest are their last bits, which no two runtimes share.
 
@@ -72,7 +60,7 @@ def found_of(values: Values, plan: day.Plan) -> Found:
     cold, cuts = _cold(values, plan), _cuts(plan)
     if not plan.crews:
         return Found(cold, cuts, _none(values, plan) if values["pieces"] else None, None, None, [], {},
-                     *_layers(values, plan))
+                     layers.reckoned(values, plan))
     standing = plan.followed()
     end = max([batch.steps[-1].end for batch in standing])
     left, described = MOST_TOLD, []  # type: int, list
@@ -82,7 +70,7 @@ def found_of(values: Values, plan: day.Plan) -> Found:
         described.append(batches.described(batch, values["finish"], shares, left > 0))
         left -= not batch.finished
     return Found(cold, cuts, None, _summary(values, plan, standing, end), _asked(values, plan, standing, end),
-                 described, _close(standing), *_layers(values, plan))
+                 described, _close(standing), layers.reckoned(values, plan))
 
 
 def minute(time: float) -> int:
@@ -187,7 +175,8 @@ def _asked(values: Values, plan: day.Plan, standing: "list[progress.Batch]", end
     points, finish = plan.profile.points, values["finish"]
     gaps = [] if plan.profile.constant else [
         (before[0], after[0]) for before, after in zip(points, points[1:]) if after[0] - before[0] > POINTS_GAP]
-    return Asked(gaps, _held(values, plan, end),
+    last = points[-1][0]
+    return Asked(gaps, last if values["temperature_is"] == "points" and end > last + 60 else None,
                  end - values["start"] if end - values["start"] > LONG_DAY else None,
                  end - finish if finish is not None and end > finish + 1 else None,
                  len(read_timings(values["timings"])), contradictions(timed(values)), _unknown(values, standing),

@@ -2154,7 +2154,7 @@ plan-layer-next = Next coat from { $opens }, on by { $closes }, else wash and sa
   .late = Wash and sand from { $sands }, then the next coat
   .open = Next coat from { $opens }
 plan-layers-end = Last coat on
-  .rough = at this pace (own judgement). The label comes first.
+  .rough = at this pace (own judgement), the last temperature taken to stay. The label comes first.
 plan-layers-mixing = Mix a pot at
 
 ### Plan: the drawing of the day
