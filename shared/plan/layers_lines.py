@@ -36,7 +36,7 @@ def _clock(values: Values, time: float, toward: str = UP) -> Said:
 def called(one: Layer) -> Said:
     """A coat as it is called: its face, and which coat of it."""
     face = one.row["name"]
-    name = typed(face) if face else message("plan-piece", number=one.row["place"] + 1)
+    name = typed(face) if face else row(["surface-face", one.row["place"] + 1], " ")
     if one.number == 1 and one.row["work"] == SHEATHE:
         return message("plan-layer.cloth", name=name)
     return message("plan-layer", name=name, number=one.number, count=int(one.row["coats"]))
