@@ -78,7 +78,9 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
               "mixes": "batch mix mass measured_mass filler_mass bag_volume tray_mass surplus_mass",
               "parts": "batch mix part name mass", "steps": "batch crew step who start end done",
               "windows": "window mass temperature usable_time thick_time longer_time",
-              "helps": "helps batch_count"}),
+              "helps": "helps batch_count",
+              "layers": "crew surface coat area start end latest_start pot_count pot_mass sand_first next_from "
+                        "next_until sand_from"}),
     "run": ("batch limited_by time_left length run_age cut_length two_lay_all some_tape_lies peel_age coat_from_age "
             "coat_until_age", {"steps": "step step_kind batch_piece length mass volume planned_time done done_age",
                                "windows": "window outlook time_left usable_time begun_age until_age ready_age"}),
@@ -388,9 +390,15 @@ def plan(found: Any, values: dict, who: Reader) -> Data:
                 "limited_by": getattr(found.none, "limit", None),
                 "helps": [{"helps": one.name} for one in getattr(found.none, "helps", None) or ()]}
     summary = found.summary
-    told: Data = {
-        "possible": True, "too_cold": found.cold is not None,
-        "working_temperature": found.cold and found.cold.least, "batch_count": summary.count, "crews": summary.crews,
+    coats = [row | {"surface": str(row["surface"]), "area": one.row["area"], "sand_first": one.latest is None,
+                    "next_from": one.opens, "next_until": one.closes, "sand_from": one.sands}
+             for row, one in zip(tables.layers(found), found.layers, strict=True)]
+    told: Data = {"possible": True, "too_cold": found.cold is not None,
+                  "working_temperature": found.cold and found.cold.least, "layers": coats}
+    if summary is None:
+        return told
+    told |= {
+        "batch_count": summary.count, "crews": summary.crews,
         "end": summary.end, "limited_by": summary.binding.limit, "slack": summary.slack,
         "window_share": summary.share, "cups": summary.ready.cups, "bags": summary.ready.bags,
         "gloves": summary.ready.gloves, "deadlines": [

@@ -256,6 +256,10 @@ NAMES = {name: Name(unit, meaning) for name, unit, meaning in (
     ("late_by", "s", "By how much the day ends too late, or a piece misses its window"),
     ("possible", FLAG, "Whether there is a plan at all"),
     ("crews", COUNT, "How many crews work"),
+    ("sand_first", FLAG, "Whether the coat before has to be washed and sanded first"),
+    ("next_from", "s", "From when the next coat may go on, after the midnight before the plan's first day"),
+    ("next_until", "s", "Until when it may without sanding, after the midnight before the plan's first day"),
+    ("sand_from", "s", "From when it may be sanded instead, after the midnight before the plan's first day"),
     ("too_late", FLAG, "Whether the batch should not be begun any more"),
     # of a run: an age counts from the tap that ends the pour of its first part
     ("run_age", "s", "Age of the run"),

@@ -227,9 +227,6 @@ def test_a_surface_put_into_the_boat_is_the_same_there():
             own = {name for name in values if name not in boat_surfaces.OWN[values["work"]]} & set(tree)
             if own - {"work", "faces", "units", "filler", *boat_surfaces.SHARED, *boat_surfaces.FOR_ALL}:
                 continue  # what the boat does not ask
-            if "filler" in tree and values["work"] == "fair" and not [1 for name, _ in lead["pairs"]
-                                                                      if name.endswith("light_filler")]:
-                continue
             if "faces" in values and faces.whole_area(values) > 5000:
                 continue  # more than any boat has
             there, _ = found_of(*lead["pairs"], *shared)
@@ -242,6 +239,30 @@ def test_a_surface_put_into_the_boat_is_the_same_there():
                 assert found.mix == pytest.approx(here.mix, rel=1e-3), (request["pairs"], lead)
             carried[values["work"]] += 1
     assert min(carried[work] for work in ("coat", "sheathe", "fair", "scarf")) > 0 and sum(carried.values()) > 12
+
+
+OWN_FILLER = (("filler.name", "Shed lightweight"), ("filler.doses", "5 : 10 : 18 : 30 : 36"),
+              ("filler.density", "0.31 g/mL"), ("filler.loose", "0.2 g/mL"), ("filler.grain", "other"))
+
+
+def test_a_fairing_row_counts_with_the_builder_s_own_filler():
+    """30 g to 100 g at 0.31 g/mL, by hand: a compound of 5 % air whose grains and resin fill the rest."""
+    tree = links.tree([["work", "fair"], ["faces.0.area", "4"], ["fair_depth", "1 mm"], *map(list, OWN_FILLER)])
+    here, _ = inputs.read(moves.module("fairing").INPUTS, tree)
+    lead, = [one for one in moves.answer("fairing", tree)["leads"] if one.get("adds") == "surfaces"]
+    own, _ = found_of(*lead["pairs"])
+    typed, _ = found_of(("surfaces.0.work", "fair"), ("surfaces.0.area", "4"), ("surfaces.0.fair_depth", "1 mm"),
+                        ("surfaces.0.light_filler", "talc"), ("surfaces.0.light_dose", "30"),
+                        ("surfaces.0.light_density", "0.31"))
+    ours, _ = found_of(("surfaces.0.work", "fair"), ("surfaces.0.area", "4"), ("surfaces.0.fair_depth", "1 mm"))
+    resin = here["resin_density"]
+    placed = 4 * 0.001 / (1 - here["fair_sanded"])
+    liquid = placed * 0.95 / (1 / resin + 0.30 / 310)
+    for found in (own, typed):
+        fair = found.surfaces[0].found
+        assert (fair.resin, fair.filler) == (pytest.approx(liquid), pytest.approx(0.30 * liquid))
+        assert sum(one.light for one in found.phases) == pytest.approx(0.30 * fair.mix)
+    assert ours.surfaces[0].found.filler != pytest.approx(0.30 * liquid, rel=0.05)
 
 
 PACKS = st.lists(st.tuples(st.sampled_from([0.5, 0.9, 1.0, 2.5, 5.0]), st.integers(5, 150)), min_size=1, max_size=3,

@@ -19,6 +19,7 @@ from ..things.kept_words import SPELT
 from ..things.records import SYSTEM
 from ..words.messages import fact, message
 from . import batches_counted, boat_limits, boat_lines, boat_pieces, boat_surfaces, cut_drawing, phases, shopping
+from .boat_layers import to_plan
 from .boat_limits import called
 from .boat_rows import OWN, faces, spec_of
 from .hull import Totals, cuts_of, mixed, seams, side_totals, totals
@@ -253,4 +254,4 @@ def leads(values: Values) -> list:
     """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch. All of
     them go to the plan of a day."""
     found = reckoned(values)
-    return boat_lines.pours(found) + boat_pieces.leads(values, found.joints)
+    return boat_lines.pours(found) + boat_pieces.leads(values, found.joints) + to_plan(values, found.surfaces)

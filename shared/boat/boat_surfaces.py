@@ -5,7 +5,7 @@ from ..catalogue.demo_boat import NAMES
 from ..catalogue.demo_boat import SURFACES as DEMO
 from ..catalogue.plans import WARMTH
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Group, Text, read
+from ..forms.inputs import Choice, Group, Number, Text, read
 from ..forms.memo import memo_of
 from ..forms.types import Found, Said, Values
 from ..surface import coats, faces, fairing, fillets, gluing, sheathing
@@ -21,6 +21,7 @@ SIZES = faces.sizes(faces.ON_FACES)
 SHARED = ("resin_density", "putty_density", "tooling", "cup", "tray", "roller", "spare", "ply_takes")
 FOR_ALL = ("first_coat", "later_coat", "lap", "glass_share", "fair_sanded", "bond_line")
 FOLD = "boat-fold.faces"
+OF_FAIRING = faces.only(FAIR)
 ALSO = ("units", "system", "temperature")
 
 
@@ -38,8 +39,11 @@ def _fields() -> tuple:
     for work in (COAT, SHEATHE, FAIR, SCARF, LAMINATE, GAP, FILLET):
         names.extend([name for name in OWN[work] if name not in names])
     return (Text("name", "boat-joint-name", most=40, ours=NAMES), faces.WORK) + SIZES + tuple(
-        [_item(name) for name in names]) + (Choice("light_filler", "fairing-light", LIGHTS, default=LIGHT,
-                                                   when=faces.only(FAIR)),)
+        [_item(name) for name in names]) + (
+            Choice("light_filler", "fairing-light", LIGHTS, default=LIGHT, when=OF_FAIRING),
+            Number("light_dose", "thicken-dose", low=0.1, high=500, optional=True, when=OF_FAIRING),
+            Number("light_density", "kind-filler-density", unit="g/mL", low=0.05, high=8, optional=True,
+                   when=OF_FAIRING))
 
 
 ROWS = Group("surfaces", "boat-surfaces", _fields(), most=20, rows=0, each="boat-surface", numbered="surface_",
@@ -102,6 +106,11 @@ def values_of(row: Values, values: Values) -> Values:
             given[name] = values[name]
     for name in OWN[work]:
         given[name] = row[name]
+    if work == FAIR:  # the builder's own figures go before those of the row that was chosen
+        filler = given["filler"] = dict(given["filler"])
+        if row["light_dose"]:
+            filler["doses"] = (row["light_dose"],) * len(filler["doses"])
+        filler["density"] = row["light_density"] or filler["density"]
     if "length" in row:
         given["faces"] = [row]
     given["system"] = values["system"]

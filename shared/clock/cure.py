@@ -116,7 +116,7 @@ def reckon(values: Values) -> CureResult:
     system, at = values["system"], course(values)
     least, stages = lowest(system), stages_of(system)
     times, lost = stage_times(values, least)
-    found = dict([(row[0], time) for row, time in zip(stages, times)])
+    found = by_name(values, times)
     recoat = None
     if "recoat_opens" in found and "recoat_closes" in found:
         recoat = _recoat(found["recoat_opens"], found["recoat_closes"])
@@ -188,6 +188,11 @@ def stage_times(values: Values, least: float) -> tuple:
         else:
             times.append(max(known) if len(known) == len(each) else None)
     return times, found[0][1]
+
+
+def by_name(values: Values, times: list) -> dict:
+    """Stage -> its time, of `stage_times`."""
+    return dict(zip([row[0] for row in stages_of(values["system"])], times))
 
 
 def _stage_times(values: Values, least: float, energy: float) -> tuple:

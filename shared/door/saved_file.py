@@ -38,12 +38,14 @@ TABLES = {
         ("width", "joint-layer-width", "mm", 1, NEAREST), ("areal_weight", "joint-layer-weight", "g/m2", 1, NEAREST),
         ("length", "boat-joint-length", "m", 3, UP), ("stock", "file-stock", "", 0, ""),
         ("joint", "boat-joint", "", 0, ""), ("face", "file-face", "", 0, ""))),
-    "batches": (table_rows.batches, (
+    "batches": (table_rows.of_day, (
         ("batch", "file-batch", "", 0, ""), ("crew", "plan-crew", "", 0, ""),
         ("start", "file-start", CLOCK, 0, NEAREST),
         ("end", "file-end", CLOCK, 0, UP), ("latest_start", "plan-latest", CLOCK, 0, DOWN),
         ("length", "boat-joint-length", "m", 2, NEAREST), ("air_temperature", "log-temperature", "degC", 1, NEAREST),
-        ("done", "file-done", "", 0, ""))),
+        ("done", "file-done", "", 0, ""), ("day", "file-day", "", 0, NEAREST), ("surface", "surface-face", "", 0, ""),
+        ("coat", "file-coat", "", 0, ""), ("pot_count", "surface-pots", "", 0, ""),
+        ("pot_mass", "file-mass", "kg", 3, UP))),
 }
 
 

@@ -134,15 +134,27 @@ def coat_starts(count: int, day: "tuple[float, float]", lasts: float, opens: "fl
     found = [(day[0], day[1] - lasts)]  # type: list
     while len(found) < count and opens is not None:
         begun = found[-1][0]
-        earliest, later = in_day(begun + lasts + opens, lasts, day)
-        latest = day[1] + later if closes is None else min(day[1] + later, begun + closes)
-        if latest - lasts >= earliest - 1e-6:
-            found.append((earliest, latest - lasts))
-        elif sands is None:
+        after = follows(begun + lasts + opens, None if closes is None else begun + closes,
+                        None if sands is None else begun + lasts + max(opens, sands), lasts, day)
+        if after is None:
             break
-        else:
-            found.append((in_day(begun + lasts + max(opens, sands), lasts, day)[0], None))
+        found.append(after)
     return found
+
+
+def follows(opens: float, closes: "float | None", sands: "float | None", lasts: float,
+            day: "tuple[float, float]") -> "tuple[float, float | None] | None":
+    """When a coat may start: (earliest, latest or None where it is sanded first); None where it never may.
+
+    opens: when it may begin, closes: when it must be on, sands: when it may be sanded instead [s]; lasts, day: as there
+    >>> follows(3600.0 * 13, 3600.0 * 20, None, 3600.0, (8 * 3600.0, 18 * 3600.0))
+    (46800.0, 61200.0)
+    """
+    earliest, later = in_day(opens, lasts, day)
+    latest = day[1] + later if closes is None else min(day[1] + later, closes)
+    if latest - lasts >= earliest - 1e-6:
+        return earliest, latest - lasts
+    return None if sands is None else (in_day(sands, lasts, day)[0], None)
 
 
 def in_day(earliest: float, lasts: float, day: "tuple[float, float]") -> "tuple[float, float]":

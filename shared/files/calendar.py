@@ -111,6 +111,10 @@ def of_plan(day: int, found: Like, answer: dict, who: Reader, values: dict) -> l
         told = _told([line for line in lines if line["part"] == part and line is not head], who)
         events.append(Event(head["label"], on_day(day, one.batch.start, NEAREST), on_day(day, one.end),
                             head["text"] + "\n" + told, False, False))
+    for place, one in enumerate(found.layers):
+        head = next(iter([line for line in lines if line["name"] == "layer_{}".format(place + 1)]))
+        events.append(Event(head["label"], on_day(day, one.starts[0], NEAREST), on_day(day, one.end), "\n".join(
+            [head[part] for part in ("text", "rough", "caution") if head[part]]), False, False))
     return events
 
 

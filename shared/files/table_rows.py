@@ -50,3 +50,15 @@ def batches(found: Like) -> list:
              "latest_start": one.latest, "done": one.batch.finished, "length": one.length,
              "too_late": one.refused is not None, "air_temperature": one.details and one.details.air}
             for one in found.batches]
+
+
+def layers(found: Like) -> list:
+    """The coats of a day. found: a `plan_found.Found`"""
+    return [{"crew": 0, "surface": one.row["name"] or one.row["place"] + 1, "coat": one.number, "start": one.starts[0],
+             "end": one.end, "latest_start": one.latest, "pot_count": one.pots.count, "pot_mass": one.pots.mass}
+            for one in found.layers]
+
+
+def of_day(found: Like) -> list:
+    """Batches, then coats, each with its day, from 1."""
+    return [dict(row, day=row["start"] // 86400 + 1) for row in batches(found) + layers(found)]

@@ -242,7 +242,7 @@ class Group(Input):
             rows.append(self._row(tree, path, place, values, errors, given))
         if errors:
             raise Several(errors)
-        if len(rows) < self.least:
+        if len(rows) < self.least and not [1 for other in self.beside if other.has_rows(values["_tree"])]:
             self.refuse(path, message("field-rows.least", least=self.least))
         return rows
 

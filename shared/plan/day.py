@@ -238,6 +238,10 @@ class Plan:
         self.standing: list[progress.Batch] | None = None
         self.parts: tuple[Laying, list[tuple[Laying, float]]] | None = None
         self.stuck: Laying | None = None  # the work of the crew whose group failed
+        self.hopeless: list[Laid] = []
+        self.cuts: list[Cut] = []
+        if not values["pieces"]:
+            return
         self.limit, warmth, cut = self._fitting()
         if not cut:
             self._cut(warmth)

@@ -11,7 +11,7 @@ from ..clock.hot_pot import BIG, BIG_WARM
 from ..equations.quick_rule import REFERENCE
 from ..forms.clock_times import HOURS, Clock, clock_said, on_the_clock
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Group, Number, Pick, Text
+from ..forms.inputs import Choice, Group, Number, Pick, Text, stand_together
 from ..forms.memo import once
 from ..forms.remembered import remembered, start
 from ..forms.types import Said, Values
@@ -22,11 +22,12 @@ from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE
 from ..words.messages import fact, message, number
 from ..words.numbers import bare
-from . import day, done_so_far, plan_found, plan_leads, plan_lines, plan_next, timeline, working_times
+from . import day, done_so_far, layers, plan_found, plan_leads, plan_lines, plan_next, timeline, working_times
 from .day import Plan
 
 TIMES, PACE, LEFT = "plan-fold-times", "plan-fold-rates", "plan-fold-left"
-FOLDS = tuple([("batch_" + str(one), message("plan-fold-batch", number=one)) for one in range(1, MOST_TOLD + 1)])
+FOLDS = tuple([("batch_" + str(one), message("plan-fold-batch", number=one)) for one in range(1, MOST_TOLD + 1)]) + (
+    (plan_lines.LAYERS, "plan-surfaces"),)
 WINDOW = {row[0]: row for row in WINDOWS}
 AT = fact("degC", REFERENCE)
 MOST_HELP = message("plan-most.help", calm=fact("g", BIG), warm=fact("g", BIG_WARM))
@@ -55,6 +56,7 @@ INPUTS = (
             Number("layers", "plan-piece-layers", low=1, high=8, default=1, whole=True, help="plan-piece-layers.help"),
             Choice("position", "plan-piece-position", tuple([row[:2] for row in POSITIONS])),
         ), least=1, most=MOST_PIECES, each="plan-pieces.each", fold="plan-pieces"),
+        layers.GROUP,
         Pick("crew", "plan-crew", PEOPLE, default="1"),
         Choice("people", "plan-people", (("", "plan-people.as-above"),) + tuple([row[:2] for row in PEOPLE.rows]),
                fold=PACE),
@@ -109,12 +111,16 @@ INPUTS = (
                     help=message("plan-rate-help", rate=number(str(rate)), low=number(str(least)),
                                  high=number(str(most))))
              for name, label, rate, least, most, _ in RATES])
+    + layers.PACES
     + done_so_far.INPUTS
 )
+stand_together(*INPUTS[:2])
 
 
 def check_asked(values: Values) -> None:
     """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
+    if not (values["pieces"] or values["surfaces"]):
+        INPUTS[0].refuse("pieces", message("field-rows.least", least=1))
     system = values["system"]
     pots = own_pots(timings_of(working_times.timed(values)))
     timed = system["pot_time"] is not None or not pots
@@ -140,7 +146,7 @@ def check(values: Values) -> None:
     check_asked(values)
     too_many = None
     try:
-        planned(values)
+        layers.reckoned(values, planned(values))
     except day.TooMany as error:
         too_many = error.what
     if too_many == day.PIECES:

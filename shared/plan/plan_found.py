@@ -11,15 +11,16 @@ from ..mix import ratio, ratio_doubt
 from ..things import work_rates
 from ..things.lowest_temperature import lowest
 from ..things.own_timings import read_timings
-from . import advice, batch_counts, batches, day, progress, smallest_mix
+from . import advice, batch_counts, batches, day, layers, progress, smallest_mix
 from .working_times import Window, timed
 
 MOST_HELPS = 3
 
 # cold: `Cold`, or None; cuts: `Cuts` of each kind; none: `NoPlan` or `smallest_mix.TooLarge`, None where there is a
 # plan; summary: `Summary`, asked: `Asked`, batches: `batches.Described` of each, where there is one; close: {minute on
-# the clock: the last moment [s] in it that is in time, though its limit lies there too}
-Found = namedtuple("Found", ("cold", "cuts", "none", "summary", "asked", "batches", "close"))
+# the clock: the last moment [s] in it that is in time, though its limit lies there too}; layers: a `layers.Layer` of
+# each coat. Without seams none, summary and asked are None
+Found = namedtuple("Found", ("cold", "cuts", "none", "summary", "asked", "batches", "close", "layers"))
 # coldest: of the day [K]; least: the hardener's lowest [K]
 Cold = namedtuple("Cold", ("coldest", "least"))
 # parts: into how many each is cut; limit, wet: what binds it whole, and its wet-out resin [kg]; names: `day.Named`
@@ -58,7 +59,8 @@ def found_of(values: Values, plan: day.Plan) -> Found:
     """All that is told of a plan."""
     cold, cuts = _cold(values, plan), _cuts(plan)
     if not plan.crews:
-        return Found(cold, cuts, _none(values, plan), None, None, [], {})
+        return Found(cold, cuts, _none(values, plan) if values["pieces"] else None, None, None, [], {},
+                     layers.reckoned(values, plan))
     standing = plan.followed()
     end = max([batch.steps[-1].end for batch in standing])
     left, described = MOST_TOLD, []  # type: int, list
@@ -68,7 +70,7 @@ def found_of(values: Values, plan: day.Plan) -> Found:
         described.append(batches.described(batch, values["finish"], shares, left > 0))
         left -= not batch.finished
     return Found(cold, cuts, None, _summary(values, plan, standing, end), _asked(values, plan, standing, end),
-                 described, _close(standing))
+                 described, _close(standing), layers.reckoned(values, plan))
 
 
 def minute(time: float) -> int:

@@ -14,6 +14,7 @@ from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
 from ..words.messages import fact, listed, message, noted, number, quantity, sentences
 from ..words.numbers import DOWN, UP, bare
 from ..words.provenance import marked
+from . import layers_lines
 from .advice import CUP, FILM, POT, SOFT
 from .batch_lines import batch_lines, latest, moment
 from .done_so_far import STEPS
@@ -24,6 +25,7 @@ from .window_lines import window_said
 from .working_times import Window
 
 CAUTION = next(text for name, _, text, _, _ in STANDING if name == "heat")
+LAYERS = layers_lines.PART
 MOST_NAMED = 4  # pieces cut alike that are named; each part has its piece's name in its batch
 MEMORY = {"rule": "plan-memory.rule", "windows": "plan-memory.windows", "rates": "plan-memory.rates"}
 HELPS = {"helper": "plan-help-helper",
@@ -37,10 +39,13 @@ WINDOWS = {POT: "plan-window-bag", CUP: "plan-window-cup", SOFT: "plan-window-co
 def say(found: Found, values: Values) -> "list[Line]":
     """All lines of a plan, what matters first."""
     lines = _cold(found, values) + _sun(values) + _cuts(found.cuts, values)
+    coated = layers_lines.say(found, values)
     if found.none:
         late = found.none.why == "late"
         return lines + (_no_plan(found.none, shines(values)) if late else _too_large(found.none, values))
-    lines = _summary(found, values) + lines + _questions(found, values)
+    if found.summary is None:
+        return coated + lines
+    lines = _summary(found, values) + coated + lines + _questions(found, values)
     for one in found.batches:
         lines.extend(batch_lines(values, found, one))
     return lines

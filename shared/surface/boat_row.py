@@ -2,6 +2,7 @@
 from ..catalogue.fillers import FILLERS
 from ..forms.declared import filled, link_inputs, missing, text_of, with_units
 from ..forms.types import Values
+from ..mix.filler_dose import place_of
 from ..words.messages import number, with_unit
 from ..words.numbers import UP, bare
 from . import faces
@@ -32,10 +33,14 @@ def leads(values: Values, declared: tuple) -> list:
     link_inputs(own, values["_tree"], "", units, linked)  # what stands as a form starts stays behind
     tree = with_units(own, dict(linked), units)
     typed = [("work", work)] + [(name, tree[name]) for name, _ in linked]
-    given = values["_tree"].get("filler")
-    figured = isinstance(given, dict) and [key for key in given if key != "id" and not missing(given[key])]
-    if work == FAIR and not figured and values["filler"]["id"] in [row[0] for row in LIGHTS]:
-        typed.append(("light_filler", values["filler"]["id"]))
+    if work == FAIR:
+        filler, given = values["filler"], values["_tree"].get("filler")
+        known = filler["id"] in [row[0] for row in LIGHTS]
+        typed.append(("light_filler", filler["id"] if known else LIGHT if filler["grain"] == "sphere"
+                      else LIGHTS[0][0]))
+        if not known or (isinstance(given, dict) and [key for key in given if not missing(given[key])] != ["id"]):
+            typed.append(("light_dose", number(bare(filler["doses"][place_of("stands")], 3))))
+            typed.append(("light_density", with_unit(bare(filler["density"] / 1000, 3), "g/mL")))
     each = [[]]  # type: list
     if work == SHEATHE or (work in (COAT, FAIR) and len(values["faces"]) == 1):
         ours = missing(faces.FACES.typed_in(values["_tree"]))

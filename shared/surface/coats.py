@@ -111,8 +111,7 @@ def _windows(values: Values, count: int, lasts: float) -> Windows:
     least, system = lowest(values["system"]), values["system"]
     if not (system["speed"] or _labelled(system)):
         return Windows((), None, None, False)
-    named = [row[0] for row in cure.stages_of(system)]
-    times = dict(zip(named, cure.stage_times(dict(values, course="same"), least)[0]))
+    times = cure.by_name(values, cure.stage_times(dict(values, course="same"), least)[0])
     opens, closes, sands = [times.get(name) for name in ("recoat_opens", "recoat_closes", "sand")]
     day, starts = (values["day_from"], values["day_until"]), ()  # type: tuple, tuple
     if lasts <= day[1] - day[0]:

@@ -1810,6 +1810,11 @@ plan-piece-wet = Wet-out resin
 plan-piece-layers = Layers of tape
   .help = Each is wet out, laid and rolled.
 plan-piece-position = Position
+plan-surfaces = Coats and cloth, after the seams
+plan-surface-wet = Resin into the cloth
+  .help = Faces works it out.
+plan-surface-coats =
+  .help = Cloth is the first.
 plan-crew = People
 plan-people = People today
   .as-above = As above
@@ -1865,6 +1870,7 @@ plan-share = Share of each time to use
 plan-mixing-help = From memory, { $low } to { $high }.
 # m/min
 plan-rate-help = Downhand, one person. If empty: the crew's, or { $rate } (from memory, { $low } to { $high }).
+plan-pace = Downhand, one person.
 plan-fold-left = What stays behind
 plan-fold-times = Usable times
 plan-fold-rates = Own rates
@@ -2141,6 +2147,15 @@ plan-step-done = done
 plan-who-first = Person 1: { $step }
 plan-who-second = Person 2: { $step }
 plan-who-mixer = Mixer: { $step }
+# a coat; $name: its face
+plan-layer = { $name }, coat { $number } of { $count }
+  .cloth = { $name }, cloth
+plan-layer-next = Next coat from { $opens }, on by { $closes }, else wash and sand from { $sands }
+  .late = Wash and sand from { $sands }, then the next coat
+  .open = Next coat from { $opens }
+plan-layers-end = Last coat on
+  .rough = at this pace (own judgement), the last temperature taken to stay. The label comes first.
+plan-layers-mixing = Mix a pot at
 
 ### Plan: the drawing of the day
 
@@ -2979,6 +2994,7 @@ boat-wall =
 boat-plan = Plan these seams
   .insides = Plan the insides
   .outsides = Plan the outsides, hull turned
+  .faces = Plan coats and cloth
   .part = { $plan }: pieces { $first } to { $last } of { $all }
 # the joints of the boat that an empty form shows
 demo-boat =
@@ -4355,6 +4371,8 @@ file-batch = Batch
 file-start = Start
 file-end = End
 file-done = Done
+file-day = Day
+file-coat = Coat
 file-mixed-at = First type when it was mixed.
 file-no-day = Choose a day.
 pour-along-on = Go on at step { $step } of { $all }
