@@ -130,6 +130,7 @@ class Pages:
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]},
                       units_of_tools(moves.screen_inputs(screen), tree, units)),
             labels={move.name: self.t(move.label) for move in moves.MOVES},
+            stiffness=next(in_both(item, who) for item in moves.module("pouring").INPUTS if item.name == "stiffness"),
             folds={name: [(part, said(fold, who)) for part, fold in getattr(moves.module(name), "FOLDS", ())]
                    for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"

@@ -54,14 +54,16 @@ ALLOWED = {
     "views/log.js": ("a move's answer is laid out", "timings"),
     "views/plan.js": ("whose rates they are, where the list stands, what its clock is set to, what is logged, a line; "
                       "the air that is read once for the day",
-                      "log pieces name crew clock running kit temperature air run plan"),
+                      "log pieces name crew clock running kit temperature air run plan part"),
     "views/pour.js": ("where it is kept", "pour"),
     "page/to_safety.js": ("what happened asks the task; what it leads to", "task aid"),
     "views/screen.js": ("a form that stands alone", "alone"),
     "views/trial.js": ("how a pick marks what is of the kit", "kit"),
     "main.js": ("the run that was under way", "plan run"),
-    "views/run.js": ("only the page can measure them; two steps of a pour that the run says itself",
-                     "ran_age ran_wall air_age running clock lasts bound most tape step ran at done pour"),
+    "views/run.js": ("only the page can measure them; two steps of a pour that the run says itself; a piece by its link; "
+                     "what a weighed tub teaches",
+                     "ran_age ran_wall air_age running clock lasts bound most tape step ran at done pour run plan part "
+                     "batches putty"),
     "views/steps.js": ("only the page can measure a wait", "lasts bound least aid"),
 }
 PATTERN = re.compile(r"[=(,] ?/((?:\\.|[^/\s])+)/[a-z]*[;,.)]")

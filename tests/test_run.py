@@ -231,3 +231,17 @@ def test_an_air_that_was_read_before_says_how_long_ago():
 @pytest.mark.parametrize(("left", "expected"), [(0.0, 0.0), (180.0, 0.0), (307.0, 0.0), (308.0, 0.5), (1e9, 2.4)])
 def test_tape_left_is_never_more_than_there_is(left, expected):
     assert tape_left(left, 180.0, 612.0, 2.4, 0.5) == pytest.approx(expected)
+
+
+def test_a_helper_sees_the_steps_of_one_piece_and_the_window_of_the_whole_run():
+    two = [*SEAM["pieces"], {"name": "Chine", "length": "1 m", "putty": "25", "wet": "18"}]
+    whole, part = told(until("clean"), 800, pieces=two), told(until("clean"), 800, pieces=two, part="2")
+    assert [one["ran"] for one in part["steps"]] == ["wet.1", "lay.1", "roll.1"]
+    assert [one["figure"] for one in part["steps"]] == ["1 m"] * 3
+    assert all("Chine" in one["what"] for one in part["steps"])
+    assert line(part, "window") == line(whole, "window")
+
+
+def test_a_piece_that_is_not_in_the_batch_is_refused():
+    got = moves.answer("run", typed(until("clean"), 800, part="2"))
+    assert [one["field"] for one in got["errors"]] == ["part"]

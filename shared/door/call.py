@@ -13,7 +13,8 @@ def call(text: str, memo: None = None, language: str = "en") -> "str | None":
 
 def answered(text: str, memo: None = None, language: str = "en") -> "dict | None":
     """JSON in, what JSON can hold out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
-    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came;
+    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length", "chosen"} looks at a link that
+    came;
     {"file": name, "pairs" or "rows", ...} makes a file of it.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
@@ -34,5 +35,6 @@ def answered(text: str, memo: None = None, language: str = "en") -> "dict | None
     if "hand" in asked or "brought" in asked:
         if "hand" in asked:
             return late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", ""), language)
-        return late("handover").brought(asked["brought"], asked["pairs"], asked["length"], language)
+        return late("handover").brought(asked["brought"], asked["pairs"], asked["length"], language,
+                                       asked.get("chosen"))
     return moves.answer(asked["move"], typed, memo, language)

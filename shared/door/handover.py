@@ -21,7 +21,7 @@ MOST_NAMED, LONGEST_NAMED = 4, 40  # names that a refusal tells, and letters of 
 OUTSIDE = ("v", "end", "as", inputs.TYPED_IN)  # names that the mark at the end of a link does not cover
 OF_THE_LINK = OUTSIDE + (recall.NAME,)  # names that are about the link itself
 # screen: what its links carry beside its own inputs, as (word in front, move, group of that move or "")
-BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings"))}
+BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings")), "plan": (("run", "run", ""),)}
 
 
 def mark(pairs: list) -> str:
@@ -190,12 +190,13 @@ def as_typed(declared: "list | tuple", known: list, pairs: "list | tuple") -> li
     return told
 
 
-def brought(screen: str, pairs: list, length: int, language: str = "en") -> dict:
-    """A link as the page asks about it: {"pairs", "refused", "words", "made"}."""
+def brought(screen: str, pairs: list, length: int, language: str = "en", chosen: str = "") -> dict:
+    """A link as the page asks about it: {"pairs", "refused", "words", "made"}. chosen: the units that the phone keeps,
+    whatever a link brings; "" where nobody chose any, and it takes those of the link"""
     declared = moves.screen_inputs(screen)
     known, refused = opened(declared, pairs, length, beside_of(screen))
     who = reader(language=language)
-    words = brief(declared + [inputs.UNITS_INPUT], going(declared, known), language)
+    words = brief(declared + ([] if chosen else [inputs.UNITS_INPUT]), going(declared, known), language)
     return {"pairs": come_by_link(declared, known), "refused": said(refused, who),
             "words": said(listed(words, "plain"), who), "made": "" if refused else made_by(pairs, language)}
 

@@ -32,14 +32,18 @@ INPUTS = plan.INPUTS + (
     Number("ran_age", "timer-passed", unit="min", low=0, high=2880, optional=True),
     Number("air_age", "run-air", unit="min", low=0, high=2880, optional=True),
     Number("ran_wall", "elapsed-now", unit="s", low=0, high=FUTURE, optional=True, help="elapsed-now.help"),
+    Number("part", "run-part", low=1, high=999, whole=True, optional=True, help="run-part.help"),
 )
 
 
 def check(values: Values) -> None:
-    """There is a batch to be run."""
+    """There is a batch to be run, and the piece of a helper is in it."""
     plan.check(values)
-    if reckoned(values).batch is None:
+    found = reckoned(values)
+    if found.batch is None:
         raise InputError("pieces", "run-refused")
+    if values["part"] and not [1 for one in found.steps if one.piece == values["part"] - 1]:
+        raise InputError("part", "run-part.none")
 
 
 CHECKS = (check, done_so_far.check)

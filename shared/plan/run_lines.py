@@ -31,10 +31,11 @@ METRES = ("place", "tool", "clean", "gate", "wet", "lay", "roll", "peel")
 
 
 def steps(found: Found, values: Values) -> "list[dict]":
-    """All steps of a run in order, each with its name as it is told when it is done, and for one that is poured the
-    pairs that its pour is asked with. found: `run.RunResult`"""
-    told = [_step(found, one, values) for one in found.steps]
-    if told:
+    """All steps of a run in order, or those of a helper's piece, each with its name as it is told when it is done, and
+    for one that is poured the pairs that its pour is asked with. found: `run.RunResult`"""
+    part = values["part"]
+    told = [_step(found, one, values) for one in found.steps if part is None or one.piece == part - 1]
+    if told and part is None:
         told.append(_end(found, values))
     return told
 
@@ -56,6 +57,8 @@ def _step(found: Found, one: Found, values: Values) -> dict:
         label = SOFT_COVE["lay"]
     if one.piece >= 0:
         own["what"] = piece_name(_pieces(found)[one.piece].name)
+        if values["part"] is not None:
+            own["what"] = message("run-part.what", piece=own["what"])
     elif one.key == "ready":
         own["what"] = named([piece.name for piece in _pieces(found)])
         if found.batch.laid.wet:

@@ -15,6 +15,15 @@ ADD = """async (pot) => {
 }"""
 
 
+# what is asked of the engine waits until it is let go
+HELD_BACK = """const post = Worker.prototype.postMessage, held = [];
+Worker.prototype.postMessage = function (...asked) {
+  if (window.gone || !asked[0]?.text?.includes('"pot"')) return post.apply(this, asked);
+  held.push([this, asked]);
+};
+window.letGo = () => { window.gone = true; for (const [worker, asked] of held) post.apply(worker, asked); };"""
+
+
 def pot_of(minutes, ago, **more):
     """A pot as this phone keeps it. minutes: usable for; ago: mixed so many seconds ago"""
     return {"typed": [["duration", f"{minutes} min"], ["batch", "240 g"], ["container", "cup"], ["place", "keel"]],
@@ -351,3 +360,16 @@ def test_a_pot_that_cannot_be_told_leaves_the_others_ringing_and_can_be_ended(ph
     bad.get_by_role("button", name="End this pot").click()
     expect(bad).to_have_count(0)
     expect(phone.locator(".pot")).to_have_count(1)
+
+
+def test_a_pot_without_an_answer_yet_is_being_worked_out_and_nothing_failed(phone, standing):
+    """A loaded machine: the engine is asked and does not answer for a while."""
+    phone.add_init_script(HELD_BACK)
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(30, 0))
+    pot = phone.locator(".pot")
+    expect(pot).to_contain_text("Working out this pot's clock")
+    expect(pot).not_to_contain_text("cannot be shown")
+    phone.evaluate("window.letGo()")
+    expect(pot.locator(".pot-minutes")).to_have_text(re.compile(r"\d\d:\d\d"))
+    expect(pot.locator(".pot-trouble")).to_be_hidden()

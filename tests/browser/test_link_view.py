@@ -101,3 +101,50 @@ def test_a_boat_of_many_joints_asks_in_a_notice_that_can_be_answered(phone, stan
     notice.get_by_role("button", name="Use these").click()
     kept = "(last) => (localStorage['covemix.typed.boat'] ?? '').includes(last)"
     phone.wait_for_function(kept, arg=f"Seam {joints - 1}")
+
+
+SENT = {"/": "amount_is=putty&amount=8&thicken=yes", "/joint/": "length=9", "/clock/": "air=70&batch=8"}
+SEEN = """() => {
+  const form = document.querySelector("[data-form]");
+  return [form.dataset.units, form.querySelector("[name=units]")?.value ?? "",
+    [...form.querySelectorAll(".answer .line, .head .line")].filter((one) => one.checkVisibility())
+      .map((one) => one.innerText.replace(/\\s+/g, " ")).join("\\n")];
+}"""
+
+
+@pytest.mark.parametrize("own", ["", "metric", "us"])
+@pytest.mark.parametrize("sent", ["", "us"])
+@pytest.mark.parametrize("path", ["/", "/joint/", "/clock/"])
+def test_a_link_counts_in_one_system_before_and_after_it_is_taken_over(phone, standing, path, sent, own):
+    """In the phone's own where somebody chose one, else in the sender's; nothing is chosen before it is taken."""
+    phone.add_init_script("localStorage['covemix.told.here'] ??= 'pour';"
+                          + (f"localStorage['covemix.set.units'] ??= '{own}'" if own else ""))
+    phone.goto(standing.url + path + "?" + (f"units={sent}&" if sent else "") + SENT[path])
+    shown = phone.locator("[data-notice=link]")
+    expect(shown).to_be_visible()
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    before, wanted = phone.evaluate(SEEN), own or sent or "metric"
+    assert before[0] == wanted
+    assert ("Units" in shown.inner_text()) == (sent == "us" and not own)  # only where it would change something
+    assert phone.evaluate("localStorage['covemix.set.units'] ?? ''") == own
+    phone.get_by_role("button", name="Use these").click()
+    expect(shown).not_to_contain_text("Keep mine")
+    expect(phone.locator("[data-undo], [data-notice] button", has_text="Undo").first).to_be_visible()
+    assert phone.evaluate(SEEN) == before
+    phone.reload()
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    assert phone.evaluate(SEEN) == before
+
+
+def test_the_units_of_a_link_go_with_it(phone, standing):
+    phone.goto(standing.url + "/?units=us&amount=8")
+    expect(phone.locator("[data-form]")).to_have_attribute("data-units", "us")
+    phone.get_by_role("link", name="Joint", exact=True).click()
+    expect(phone.locator("main.screen-joint [data-form]")).to_have_attribute("data-units", "metric")
+    phone.go_back()
+    expect(phone.locator("main.screen-pour [data-form]")).to_have_attribute("data-units", "us")
+    phone.get_by_role("button", name="Use these").click()
+    assert phone.evaluate("localStorage['covemix.set.units']") == "us"
+    phone.get_by_role("button", name="Undo").click()
+    expect(phone.locator("[data-form]")).to_have_attribute("data-units", "metric")
+    assert phone.evaluate("localStorage['covemix.set.units']") == ""

@@ -5,11 +5,18 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep, until
+from .conftest import figure, fresh, keep, until
 
 SEAM = ("/plan/?temperature=20&start=9:00&pieces.0.name=Keel&pieces.0.length=2.4&pieces.0.putty=57&pieces.0.wet=39"
         "&scale.id=0.1g&long=whole")
 TAPS = 25  # of a seam of one piece measured with two syringes: each of its 23 steps, and one more for each stirring
+KEPT = "Object.entries(localStorage).filter(([name]) => /typed[.]plan$|plan[.]run/.test(name)).join()"
+TUBS = """async () => {
+    const { all } = await part("store/store.js");
+    return (await all("log")).filter(({ kind }) => kind === "putty");
+}"""
+HELPED = ("run.part=2&run.ran.0.step=pour_putty&run.ran.0.at=60+s&run.ran.1.step=clean&run.ran.1.at=300+s"
+          "&run.ran_age=310+s&run.ran_wall={now}&run.tape=fits")
 REST = 750  # ms, a little more than a shaking glove is kept out
 
 
@@ -17,8 +24,8 @@ def steps(page, name):
     return page.locator(f"[data-steps={name}]")
 
 
-def begin(page, url):
-    page.goto(url + SEAM)
+def begin(page, url, seam=SEAM):
+    page.goto(url + seam)
     page.get_by_role("button", name="Use these").click()
     expect(figure(page, "batches")).to_have_text(re.compile(r"\d+ batch"))
     page.get_by_role("button", name="Next batch, step by step").click()
@@ -57,7 +64,7 @@ def seconds(page):
 def logged(page):
     return page.evaluate("""async () => {
         const { all } = await part("store/store.js");
-        return (await all("log")).map(({ typed }) => typed);
+        return (await all("log")).filter(({ kind }) => kind === "poured").map(({ typed }) => typed);
     }""")
 
 
@@ -156,3 +163,88 @@ def test_a_joint_leads_into_its_run(phone, standing):
     expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
     phone.get_by_role("button", name="Next batch, step by step").click()
     expect(steps(phone, "figure")).to_have_text(re.compile(r"18\.0\s°C"))
+
+
+TWO = ("/plan/?temperature=20&start=9:00&pieces.0.name=Keel&pieces.0.length=1.2&pieces.0.putty=28&pieces.0.wet=20"
+       "&pieces.1.name=Chine&pieces.1.length=1&pieces.1.putty=25&pieces.1.wet=18&scale.id=0.1g&long=whole")
+
+
+def test_a_helper_takes_a_piece_by_link_and_sees_the_same_minutes(chromium, phone, standing):
+    phone.clock.install()
+    begin(phone, standing.url, TWO)
+    to(phone, "Clean the edges")
+    steps(phone, "leave").click()
+    phone.get_by_role("button", name="Give a piece to a helper").click()
+    phone.locator("[data-notice=hand]").get_by_role("button", name="Chine").click()
+    shared = phone.locator("[data-notice=share]")
+    expect(shared).to_contain_text("Chine")
+    expect(shared.locator("svg.code")).to_be_visible()
+    link = shared.get_by_role("textbox").input_value()
+    with fresh(chromium) as (other, _):
+        other.clock.install(time=phone.evaluate("Date.now() / 1000"))
+        other.goto(standing.url + "/plan/")
+        expect(other.locator("[data-form].live")).to_be_attached()
+        kept = other.evaluate(KEPT)
+        other.goto(link)
+        expect(steps(other, "what")).to_have_text("Helper: Chine")
+        expect(steps(other, "step")).to_contain_text("Step 1 of 3")
+        expect(steps(other, "part")).to_have_text("Wet out the tape on the tray")
+        expect(steps(other, "window")).to_contain_text("Soft cove")
+        phone.get_by_role("button", name=re.compile("Go on")).click()
+        expect(steps(phone, "left")).to_be_visible()
+        assert 0 <= seconds(phone) - seconds(other) <= 30  # never later than where it came from
+        assert other.evaluate(KEPT) == kept
+        left = seconds(other)
+        other.clock.run_for(20_000)
+        other.reload()
+        expect(steps(other, "left")).to_be_visible()
+        assert seconds(other) <= left - 15
+        for part in ("Wet out the tape on the tray", "Lay the tape on the soft cove", "Roll the air out"):
+            expect(steps(other, "part")).to_have_text(part)
+            other.clock.run_for(REST)
+            steps(other, "tap").click()
+        expect(other.locator("dialog.steps")).to_be_hidden()
+        assert logged(other) == []
+        other.reload()
+        expect(other.locator("[data-form].live")).to_be_attached()
+        expect(other.locator("dialog.steps")).to_be_hidden()
+
+
+def test_a_helper_s_own_run_waits_while_a_piece_is_done(phone, standing):
+    phone.clock.install()
+    begin(phone, standing.url, SEAM)
+    to(phone, "Tool the cove")
+    steps(phone, "leave").click()
+    phone.goto(standing.url + TWO + "&" + HELPED.format(now=phone.evaluate("Date.now()") // 1000))
+    for part in ("Wet out the tape on the tray", "Lay the tape on the soft cove", "Roll the air out"):
+        expect(steps(phone, "part")).to_have_text(part)
+        expect(steps(phone, "what")).to_have_text("Helper: Chine")
+        phone.clock.run_for(REST)
+        steps(phone, "tap").click()
+    expect(phone.locator("dialog.steps")).to_be_hidden()
+    phone.get_by_role("button", name=re.compile("Go on")).click()
+    expect(steps(phone, "part")).to_have_text("Tool the cove")
+
+
+def test_the_tub_that_was_weighed_gives_the_dose_and_it_is_kept(run):
+    expect(steps(run, "putty")).to_be_hidden()
+    to(run, "Peel ply off from")
+    expect(steps(run, "putty")).to_be_visible()
+    expect(run.locator("[data-unit-like='batches.0.before']")).to_have_text("g")
+    steps(run, "before").fill("500")
+    steps(run, "after").fill("600")  # heavier than before
+    steps(run, "store").click()
+    expect(steps(run, "wrong")).to_be_visible()
+    assert len(logged(run)) == 1
+    steps(run, "after").fill("440")
+    steps(run, "store").click()
+    expect(steps(run, "putty")).to_be_hidden()
+    expect(steps(run, "under")).to_contain_text("own")
+    kept = run.evaluate(TUBS)
+    assert [(one["before"], one["after"], one["came_out"]) for one in kept] == [("500 g", "440 g", "stands")]
+    assert float(kept[0]["mixed"].split()[0]) > 50 and kept[0]["filler"]
+    steps(run, "tap").click()
+    run.locator(".nav [data-to=pour]").click()
+    run.locator("[name=thicken][value=yes]").check(force=True)
+    expect(figure(run, "own")).to_be_attached()
+    expect(run.locator("[name='batches.0.before']")).to_have_count(1)

@@ -29,8 +29,15 @@ export const choose = (name, value) => {
   return kept;
 };
 
-// One choice for the whole phone: every screen in every open tab counts in it.
-export const units = () => (chosen(UNITS) === "us" ? "us" : "metric");
+// One choice for the whole phone: every screen in every open tab counts in it. Who never chose sees a link in its own.
+let lent = "";
+export const units = () => ((chosen(UNITS) || lent) === "us" ? "us" : "metric");
+
+// system: of the link in sight, "" where there is none; whoever shows or leaves it turns the form
+export const lend = (system = "") => {
+  lent = system;
+  last = units();
+};
 
 // Called when the units were chosen, on this screen or another, in this tab or another.
 export const whenUnits = (listener) => { listeners.add(listener); };

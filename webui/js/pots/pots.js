@@ -9,11 +9,12 @@ import { beat, change, put, putBack, read, remove, whenChanged } from "../store/
 import { t } from "../page/words.js";
 
 const TICK = 1000; // ms
-const LATE = 2500; // ms without an answer, after which the minutes that stand are said to stand still
+const LATE = 2500; // ms without an answer, after which the minutes that stand are said to stand still; a pot without any is being worked out
 const BEAT = 5000; // ms from one stored heartbeat to the next
 const CLAIM = 3000; // ms a tab has to ring what it claimed
 const GIVE_WAY = 2000; // ms a hidden tab leaves to one in sight, whose sound a tap has allowed
 const UNTOLD = t("pot-doubt.unshown");
+const WORKING = t("pot-doubt.working");
 const BEHIND = t("pot-doubt.behind");
 const NOT_STARTED = t("pot-doubt.not-started");
 const NO_START = t("pot-doubt.no-start");
@@ -112,7 +113,7 @@ const tick = async () => {
   busy = true;
   const mine = pots;
   const late = setTimeout(() => {
-    problems = new Map(mine.map((pot) => [pot.id, lines(pot).length ? BEHIND : UNTOLD]));
+    problems = new Map(mine.map((pot) => [pot.id, lines(pot).length ? BEHIND : problem(pot) || WORKING]));
     tell();
   }, LATE);
   try {

@@ -6,6 +6,7 @@ import { atFirst, recall } from "../form/memory.js";
 import { dismiss, notice } from "../page/notice.js";
 import { offerUndo } from "../form/undo.js";
 import { saidHere } from "../form/units.js";
+import { choose, chosen, lend, units } from "../page/settings.js";
 import { t } from "../page/words.js";
 
 const MOST = 9000; // characters; the engine says no to far less, and has to be sent only this much to say it
@@ -14,7 +15,7 @@ const exported = "files" in document.documentElement.dataset;
 
 // Asks about any query string: {pairs, refused, words}.
 export const look = (screen, search) => ask({
-  brought: screen, pairs: [...new URLSearchParams(search.slice(0, MOST))], length: search.length,
+  brought: screen, pairs: [...new URLSearchParams(search.slice(0, MOST))], length: search.length, chosen: chosen("units"),
 });
 
 // An address that the server answers, whatever this phone keeps of the page.
@@ -33,11 +34,14 @@ export const bring = async (screen, main, { again, changed }) => {
   const kept = recall(screen);
   const home = kept ?? atFirst(screen);
   if (search.length < 2) {
+    lend();
     dismiss("link");
     if (home) fill(form, home);
     return;
   }
   const given = [...new URLSearchParams(search.slice(0, MOST))];
+  const anew = !chosen("units");
+  if (anew) lend(new Map(given).get("units"));
   const answered = !("unanswered" in main.dataset); // by the server, with the link's values in its form
   const edited = Array.isArray(history.state?.typed) ? history.state.typed : null; // in this view, before a reload
 
@@ -52,16 +56,25 @@ export const bring = async (screen, main, { again, changed }) => {
   const leave = () => {
     delete form.dataset.link;
     history.replaceState(null, "", location.pathname);
+    lend();
     fill(form, home ?? []);
     again();
   };
   const use = () => {
     delete form.dataset.link;
     history.replaceState(null, "", location.pathname);
+    if (anew) choose("units", units());
     changed();
     form.dispatchEvent(new Event("taken"));
     document.getElementById("main").focus();
-    offerUndo(form, "link", t("link-used"), () => { fill(form, home ?? []); changed(); });
+    offerUndo(form, "link", t("link-used"), () => {
+      if (anew) {
+        choose("units", "");
+        lend();
+      }
+      fill(form, home ?? []);
+      changed();
+    });
   };
   const offer = (words, made = "") => notice("link", `${words ? t("link-shows", { words }) : t("link-shows.this")}${made && ` ${made}`}`,
     [[t("link-use"), use]], t("link-keep-mine"), leave).querySelector("button:last-child").focus();

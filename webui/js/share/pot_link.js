@@ -1,4 +1,5 @@
-// A running pot as a link: whoever opens it sees the same clock. Made in the tap itself: some browsers allow no waiting.
+// What runs here as a link, a pot or a piece of a seam: whoever opens it sees the same clock. Made in the tap itself: some
+// browsers allow no waiting.
 import { drawCode } from "./qr_code.js";
 import { notice } from "../page/notice.js";
 import { age } from "../pots/pots.js";
@@ -29,14 +30,17 @@ const address = (pot) => {
 };
 
 // The code to scan in sight, the link to send below it.
-export const sharePot = (pot) => {
+export const sharePot = (pot) => shareLive(t("share-pot"), () => address(pot));
+
+// told: what it is; made: the address as it is now
+export const shareLive = (told, made) => {
   const acts = [];
-  const send = () => navigator.share({ title: document.title, url: address(pot) }).catch(() => {}); // called off: it stays here
-  const copy = () => navigator.clipboard.writeText(address(pot))
+  const send = () => navigator.share({ title: document.title, url: made() }).catch(() => {}); // called off: it stays here
+  const copy = () => navigator.clipboard.writeText(made())
     .then(() => notice("share", t("share-copied")), () => {}); // refused: it stands there to be copied by hand
   if (navigator.share) acts.push([t("share-send"), send]);
   if (navigator.clipboard) acts.push([t("share-copy-the-link"), copy]);
-  const box = notice("share", t("share-pot"), acts);
+  const box = notice("share", told, acts);
   const field = document.createElement("input");
   field.className = "words";
   field.readOnly = true;
@@ -44,7 +48,7 @@ export const sharePot = (pot) => {
   const code = document.createElement("div");
   box.querySelector("p").after(code, field);
   const draw = () => {
-    field.value = address(pot);
+    field.value = made();
     code.replaceChildren(...[drawCode(field.value, t("share-code", { link: field.value }))].filter(Boolean));
   };
   draw();

@@ -18,6 +18,7 @@ import { t } from "../page/words.js";
 
 const RUN = "views/run.js";
 const ALONG = "plan.run"; // where a run that is under way is kept
+const HELP = "plan.part"; // where a piece of somebody else's is
 const EACH = 15_000; // ms between two looks at the clock
 const LOGGED = "log."; // what the log keeps of a batch whose last step was told
 // The air is typed once for the working day: as it was read last, and how long ago [s]; null where that was another day.
@@ -32,9 +33,15 @@ const airRead = (text) => remember(AIR, [["text", text], ["when", String(Date.no
 /** @param {string[]} pair */
 const isPiece = ([name]) => name.startsWith("pieces.");
 
+/** @param {string[]} pair */
+const isRun = ([name]) => name.startsWith("run.");
+
 let shown = null;
 
 export const mount = (screen, main) => {
+  const link = [...new URLSearchParams(location.search)];
+  const sent = link.some(isRun) && link;
+  if (sent) history.replaceState(null, "", location.pathname);
   const view = mountScreen(screen, main);
   const { form, refresh } = view;
   shown = { ...view, screen };
@@ -62,17 +69,18 @@ export const mount = (screen, main) => {
   form.addEventListener("change", offer);
   whenChanged((store) => { if (store === "log" && own.isConnected) offer(); });
   offer();
-  if (typeClock()) refresh();
-  stepping(view, main);
+  if (sent) fill(form, recall(screen) ?? []);
+  if (typeClock() || sent) refresh();
+  stepping(view, main, sent);
   return view;
 };
 
 // The next batch of this plan in the view of the steps, fetched at the tap.
-const stepping = ({ form, changed, accept, brought }, main) => {
+const stepping = ({ form, changed, accept, brought }, main, sent) => {
   const start = main.querySelector("[data-run]");
-  const [on, go] = ["[data-run-on]", "[data-run-go]"].map((key) => start.querySelector(key));
+  const [on, go, hand] = ["[data-run-on]", "[data-run-go]", "[data-run-hand]"].map((key) => start.querySelector(key));
   const waits = (at) => {
-    on.hidden = !at;
+    on.hidden = hand.hidden = !at;
     if (at) on.textContent = t("pour-along-on", at);
     go.toggleAttribute("data-second", Boolean(at));
   };
@@ -94,7 +102,11 @@ const stepping = ({ form, changed, accept, brought }, main) => {
   start.hidden = false;
   go.addEventListener("click", () => { accept(); along((one) => one.start()); });
   on.addEventListener("click", () => along((one) => one.goOn()));
-  brought.then(() => (recall(ALONG) ? along((one) => one.resume()) : null));
+  hand.addEventListener("click", () => along((one) => one.hand()));
+  brought.then(() => {
+    if (sent || recall(HELP)) return along((one) => one.help(sent));
+    return recall(ALONG) ? along((one) => one.resume()) : null;
+  });
 };
 
 const crew = (form) => form.elements.namedItem("crew.name").value || typedOf(form.elements.namedItem("crew")).name;

@@ -3,21 +3,47 @@
 import { ask } from "../engine/engine.js";
 import { recall, remember } from "../form/memory.js";
 import { isMeasured } from "../form/declarations.js";
+import { reach } from "../form/rows.js";
+import { bare } from "../form/units.js";
+import { withPart } from "../offline/parts.js";
+import { UNANSWERED, notice } from "../page/notice.js";
+import { put, remove } from "../store/store.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { download } from "../phone/download.js";
 import { Steps, clock, two } from "./steps.js";
-import { bound } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 
 const POUR = "pour"; // whose tools are poured with
 const OWN = ["weigh", "done"]; // steps of a pour that the run says itself
 const LOOK = 20_000; // ms between two looks at what can still be saved
 const BEAT = 2000; // ms from one kept count to the next
+const HELP = "plan.part"; // where a piece of somebody else's run is kept
+const PART = "run."; // before the names that a link of one tells of the run itself
+const WAY = 10; // s that the code of a piece is taken to be on its way: of what must not last too long the older age counts
+const TUBS = "batches"; // whose rows teach the dose of a filler
+const unitOf = (text) => text.split(/\s/).at(-1);
+
+// What is kept of a piece, of its link.
+const sent = (link) => {
+  const [asks, told] = [false, true].map((own) => link.filter(([name]) => name.startsWith(PART) === own));
+  const own = Object.fromEntries(told.map(([name, text]) => [name.slice(PART.length), text]));
+  const seconds = (name) => parseFloat(own[name]);
+  const ran = [];
+  while (own[`ran.${ran.length}.step`]) ran.push([own[`ran.${ran.length}.step`], seconds(`ran.${ran.length}.at`), -1, true]);
+  return {
+    step: 0, started: 0, asks: JSON.stringify([...asks, ["part", own.part]]), ran: JSON.stringify(ran), reads: "{}",
+    life: JSON.stringify({ age: seconds("ran_age") + WAY, wall: seconds("ran_wall") * 1000, carried: [] }),
+    ...(own.tape === "all" && { all: "yes" }),
+  };
+};
 
 export class Run extends Steps {
   /** @param {HTMLDialogElement} place @param {any} doings of the steps; asked: what the plan is asked with, air: another one was read, airAge: how long ago [s] or null, finish: it is told the last step */
   constructor(place, doings) {
-    super(place, { ...doings, read: (name) => this.reads[name] ?? "", write: (name, text) => this.wrote(name, text), unitOf: () => this.step.small ?? "" });
+    super(place, { ...doings, read: (name) => this.reads[name] ?? "", write: (name, text) => this.wrote(name, text),
+      unitOf: (name) => this.tubs?.get(name.split(".")[0]) ?? this.step.small ?? "", keep: (weighed) => this.weighed(weighed) });
     this.doings = doings;
+    this.own = this.stored;
     this.at("other").addEventListener("click", () => this.turn());
     this.at("calendar").addEventListener("click", () => download("covemix.ics", this.step.ends, "text/calendar"));
   }
@@ -32,6 +58,50 @@ export class Run extends Steps {
   goOn() {
     this.life ??= new Watch(JSON.parse(this.state.life));
     super.goOn();
+  }
+
+  // A piece of somebody else's run, as its link tells it or as it was left; what runs here waits meanwhile.
+  help(link) {
+    this.stored = HELP;
+    if (link) remember(HELP, Object.entries(sent(link)));
+    this.life = null;
+    this.resume();
+  }
+
+  end() {
+    super.end();
+    if (this.stored === this.own) return;
+    this.stored = this.own;
+    this.life = null;
+    this.resume();
+  }
+
+  // Asks which piece of what is left is done by somebody else, and shows its link.
+  async hand() {
+    this.life ??= new Watch(JSON.parse(this.state.life));
+    const got = await this.asked();
+    if (!got) return;
+    const done = this.ran.map(([step]) => step);
+    const left = new Map(got.steps.filter(({ ran }) => ran?.includes(".") && !done.includes(ran))
+      .map(({ ran, what }) => [Number(ran.split(".")[1]) + 1, what]));
+    const acts = [...left].map(([part, piece]) => [piece, () => this.share(part, piece)]);
+    if (acts.length === 1) acts[0][1]();
+    else notice("hand", acts.length ? t("run-hand") : t("run-part.none"), acts);
+  }
+
+  share(part, piece) {
+    return withPart("share/pot_link.js", ({ shareLive }) => shareLive(t("run-hand.piece", { piece }), () => this.address(part)));
+  }
+
+  // The choice stands last: what is cut off a link is missed.
+  address(part) {
+    const url = new URL(location.href);
+    url.hash = "";
+    const ran = this.ran.flatMap(([step, at], place) => [[`ran.${place}.step`, step], [`ran.${place}.at`, `${at.toFixed(0)} s`]]);
+    const told = [["part", part], ...ran, ["ran_age", `${this.age.toFixed(0)} s`], ["ran_wall", (Date.now() / 1000).toFixed(0)],
+      ["tape", this.state.all ? "all" : "fits"]];
+    url.search = new URLSearchParams([...JSON.parse(this.state.asks), ...told.map(([name, text]) => [PART + name, `${text}`])]).toString();
+    return url.href;
   }
 
   get reads() { return JSON.parse(this.state.reads); }
@@ -68,7 +138,13 @@ export class Run extends Steps {
     if (got.errors.length) return got;
     const poured = await Promise.all(got.steps.map((one) => (one.pours.length ? this.poured(one) : { errors: [], steps: [one] })));
     this.windowOf(got.lines, asks);
-    return { errors: poured.flatMap(({ errors }) => errors), steps: poured.flatMap(({ steps }) => steps) };
+    const steps = poured.flatMap(({ steps: own }) => own);
+    const tub = poured.find(({ keeps }) => keeps);
+    const last = steps.at(-1);
+    if (tub && last.pairs && !this.state.weighed) last.keeps = tub.keeps;
+    this.tub = tub;
+    this.tubs = last.keeps.length ? new Map([[TUBS, unitOf(tub.keeps[1][1])]]) : null;
+    return { errors: poured.flatMap(({ errors }) => errors), steps };
   }
 
   async poured({ ran, what, pours }) {
@@ -77,12 +153,37 @@ export class Run extends Steps {
     const given = new Set(pours.map(([name]) => top(name)));
     const tools = (recall(POUR) ?? []).filter(([name]) => !given.has(top(name)) && !isMeasured(POUR, name));
     const read = Object.entries(this.reads).filter(([name, text]) => name.startsWith(own) && text).map(([name, text]) => [name.slice(own.length), text]);
-    const { errors, steps = [] } = await ask({ move: "pouring", pairs: [...tools, ...pours, ...read] });
+    const asks = [...tools, ...pours];
+    const { errors, steps = [] } = await ask({ move: "pouring", pairs: [...asks, ...read] });
     return {
+      asks,
+      keeps: steps.find(({ keeps }) => keeps.length)?.keeps,
       errors: errors.map((error) => ({ ...error, field: own + error.field })),
       steps: steps.filter(({ name }) => !OWN.includes(name))
         .map((step) => ({ ...step, what, other: "", ends: "", ran: step.meets ? ran : "", field: step.field && own + step.field, lead: [], keeps: [] })),
     };
+  }
+
+  // The tub was weighed before and after: the log and Pour keep it, and the dose that follows is told.
+  async weighed({ filler, ...entry }) {
+    const { asks, keeps } = this.tub;
+    const [, [, mixed]] = keeps;
+    for (const [name, text] of Object.entries(entry)) if (text && bare({ value: text })) entry[name] = `${text.trim()} ${unitOf(mixed)}`;
+    const place = reach(TUBS, asks.map(([name]) => name));
+    const row = Object.entries(entry).map(([name, text]) => [`${TUBS}.${place}.${name}`, text]);
+    const got = await ask({ move: "thicken", pairs: [...asks, ...row] }).catch(() => null);
+    if (!got || got.errors.length) return { wrong: got?.errors[0].message ?? UNANSWERED };
+    const id = await put("log", { ...entry, filler, kind: "putty", when: Date.now() });
+    if (id === undefined) return { wrong: t("pour-unkept") };
+    const before = recall(POUR);
+    remember(POUR, [...before ?? [], ...row]);
+    const dose = got.lines.find(({ name }) => name === "dose");
+    this.state.weighed = t("card-line.rough", { line: t("card-line", dose), rough: dose.rough });
+    return { undo: async () => {
+      await remove("log", id);
+      remember(POUR, before);
+      delete this.state.weighed;
+    } };
   }
 
   // the window that runs, by the engine's lines
@@ -116,6 +217,7 @@ export class Run extends Steps {
     this.at("other").textContent = other;
     this.at("calendar").hidden = !ends.length;
     this.at("log").hidden = true; // it is kept by itself
+    if (this.state.weighed && pairs) this.at("under").textContent = bound(this.state.weighed);
     if (pairs && !this.state.kept) {
       this.state.kept = "yes";
       this.doings.finish(this.step);
