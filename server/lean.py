@@ -60,6 +60,7 @@ def lean(source: str) -> str:
     gone, instead = types_only(module, kinds)
     unread |= gone
     words.update(instead)
+    words.update(kinds_of_rows(module))
     lines, depth, before = [], 0, None
     for one in module.tokens:
         if one.type in SKIPPED or one.start in unread:
@@ -93,6 +94,17 @@ def docstrings(module: Module) -> dict[tuple[int, int], str]:
             alone = len(node.body) == 1 and not isinstance(node, ast.Module)
             found[first.lineno, first.col_offset] = "pass" if alone else ""
     return found
+
+
+def kinds_of_rows(module: Module) -> dict[tuple[int, int], str]:
+    """What stands in the place of the name that a named tuple calls itself by: no program asks for it, and without it
+    the class may have a short one.
+
+    >>> lean("Spec = namedtuple('Spec', ('kind',))\\n")
+    'Spec=namedtuple("_",(\'kind\',))\\n'
+    """
+    return {module.place(one.args[0].lineno, one.args[0].col_offset): '"_"' for one in module.nodes
+            if isinstance(one, ast.Call) and isinstance(one.func, ast.Name) and one.func.id == "namedtuple"}
 
 
 def short_names(module: Module) -> dict[tuple[int, int], str]:
