@@ -2,6 +2,7 @@
 from ..clock.pot_names import BATCH_BEFORE, batch_said
 from ..clock.pot_spans import spoken
 from ..forms.types import Found, Said, Values
+from ..things.piece_names import pieces_said
 from ..things.records import SYSTEM
 from ..words.lines import ASK, BESIDE, SAY, Line, line, words
 from ..words.messages import listed, message, number, quantity, row, typed
@@ -17,7 +18,7 @@ def say(found: Found, values: Values) -> list[Line]:
     """found: `log.LogResult`"""
     if found.empty:
         return [words("empty", "log-empty", "log-empty.text", rank=ASK)]
-    pieces = [typed(values["seam"]) if values["seam"] else "",
+    pieces = [typed(values["seam"]) if values["seam"] else pieces_said(values["pieces"]) if values["pieces"] else "",
               quantity(values["mass"], "g") if values["mass"] else "",
               quantity(values["temperature"], "degC", places=0) if values["temperature"] is not None else "",
               message("log-piece.lot", lot=typed(values["lot"])) if values["lot"] else "",
