@@ -18,7 +18,7 @@ def say(found: Found, values: Values) -> list[Line]:
     """found: `log.LogResult`"""
     if found.empty:
         return [words("empty", "log-empty", "log-empty.text", rank=ASK)]
-    pieces = [typed(values["seam"]) if values["seam"] else pieces_said(values["pieces"]) if values["pieces"] else "",
+    pieces = [seam(values),
               quantity(values["mass"], "g") if values["mass"] else "",
               quantity(values["temperature"], "degC", places=0) if values["temperature"] is not None else "",
               message("log-piece.lot", lot=typed(values["lot"])) if values["lot"] else "",
@@ -60,6 +60,11 @@ def what(values: Values) -> Said:
         said = message("pouring-logged", much=much, name=name)
         return message("pouring-logged.thickened", what=said) if values["thicken"] == "yes" else said
     return batch_said(values["batch"]) if values["batch"] else "log-what.none"
+
+
+def seam(values: Values) -> Said:
+    """Where it went: as somebody wrote it down, or by the pieces that a plan had."""
+    return typed(values["seam"]) if values["seam"] else values["pieces"] and pieces_said(values["pieces"])
 
 
 def against(share: float) -> Said:
