@@ -37,7 +37,8 @@ def packed_text(text: bytes) -> bytes:
         at = one.at + one.length
     parts.append(text[at:])
     words = dict(zip(frequent(b"\n".join(parts)), SIGNS, strict=False))
-    known = re.compile(b"|".join(sorted(words, key=len, reverse=True)) or b"(?!)")  # also within a longer word
+    longest = sorted(words, key=lambda word: -len(word))
+    known = re.compile(b"|".join(longest) or b"(?!)")  # also within a longer word
     body = REPEAT.join(known.sub(lambda word: words[word[0]], part) for part in parts)
     table = b"".join(word + b"\n" for word in words) + b"\n" * (len(SIGNS) - len(words)) + places(found)
     return _packed(table + body, 40, 40, text, len(table))

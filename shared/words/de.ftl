@@ -1205,7 +1205,7 @@ usable-open-ends = Spanne aus Wärme, Härter, Becher und Luft, aus dem Gedächt
 usable-peak =
     .over = über { $most }
     .or-hardly = { $hot } oder kaum wärmer als die Luft
-    .or-only = { $hot } oder nur { $cool }
+    .or-only = { $hot }, bestenfalls { $cool }
 # hinter „war“ (good, gone) und am Satzanfang
 usable-seen =
     { $said ->
@@ -2153,7 +2153,7 @@ joint-flank = Glasband auf blanker Platte, je Seite
 joint-clear = Freie Platte, je Seite
     .help = Stringer oder Bodenbretter nahe. Leer: keine Grenze.
 joint-bevel = Schräge je Kante
-    .help = Vom rechten Winkel. Äußere Ecke steht vor.
+    .help = Abweichung vom rechten Winkel. Äußere Ecke steht vor.
 joint-touch = Kanten berühren sich
     .cut = wie zugeschnitten
     .outer = an den Außenecken
@@ -2320,7 +2320,7 @@ joint-strength-lap = Überlappung für die Festigkeit
     .short = zu kurz
 joint-would-carry = Das würde tragen
     .text = { $layers } × { $weight }, { $width } breit, auf jeder Fläche
-    .bends = { $layers } × { $weight }, { $width } breit, auf jeder Fläche: die Biegung, nicht den geraden Zug
+    .bends = { $layers } × { $weight }, { $width } breit, auf jeder Fläche: für Biegung, nicht für geraden Zug
     .none = kein versuchtes Glasband: Holz darunter zu schwach für geraden Zug
 joint-strength-model = Wie die Festigkeit geschätzt ist
     .text = Platte mit { $strength } in Faserrichtung. Glas nach ISO 12215-5, aus dem Gedächtnis. Holz darunter und Spachtelmasse: unsere Einschätzung.
