@@ -36,11 +36,11 @@ and a host that compresses nothing sends as little of them. Brotli at its highes
 of the bundle and {runtime:,} of MicroPython. The unpacker is {unpacker:,} bytes.
 
 - Of the text, what stood before (480 bytes and more: what pages share) is a mark first, and the words that take up most
-  of it are one byte each. PPMd, variant H, packs what is left. It foretells each byte from the sixteen before it.
+  of it are one byte each. PPMd, variant H, packs what is left. It foretells each byte from up to forty before it.
 - The unpacker is the decoder of 7-Zip, built for WebAssembly by `webui/unpacker/`. Its model takes {memory} MB while it
   works.
 - It was held against brotli, xz, and the same decoder in PPMd's other variant (I, 0.2 % less), and at orders from 6
-  to 32 on the bundle: from 16 on, memory grows and bytes hardly shrink.
+  to 56 on the bundle: from 16 on, memory grows and bytes hardly shrink, above 48 they grow.
 - A phone keeps both files unpacked, so no later start waits for that. Each is kept only if it is what its SHA-256 says,
   as it comes and once more as it is kept.
 """

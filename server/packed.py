@@ -6,7 +6,6 @@ comments say what stands where. Two that have little in common are packed each b
 """
 import re
 import zlib
-from collections import Counter
 from typing import NamedTuple
 
 import pyppmd
@@ -17,6 +16,7 @@ REPEAT = b"\xff"
 # bytes that begin no letter of UTF-8: each stands for a word
 SIGNS = [bytes([code]) for code in (*range(0x80, 0xC2), *range(0xF5, 0xFF))]
 PIECE = 512  # bytes for the library at a time: it loses one where its room of 32 kB is full within a symbol
+BEFORE = 5  # bytes of a beginning
 WORD = re.compile(rb"[A-Za-z_]{2,}")
 
 
@@ -37,7 +37,7 @@ def packed_text(text: bytes) -> bytes:
         at = one.at + one.length
     parts.append(text[at:])
     words = dict(zip(frequent(b"\n".join(parts)), SIGNS, strict=False))
-    longest = sorted(words, key=lambda word: len(word), reverse=True)
+    longest = sorted(words, key=lambda word: -len(word))
     known = re.compile(b"|".join(longest) or b"(?!)")  # also within a longer word
     body = REPEAT.join(known.sub(lambda word: words[word[0]], part) for part in parts)
     table = b"".join(word + b"\n" for word in words) + b"\n" * (len(SIGNS) - len(words)) + places(found)
@@ -111,13 +111,16 @@ def letters(text: bytes, at: int, length: int, source: int) -> Repeat:
 
 
 def frequent(text: bytes) -> list[bytes]:
-    """The words that take up most of a text, as many as there are signs.
+    """The words that the model foretells worst, long ones first: they stand behind the most different beginnings. As
+    many as there are signs.
 
-    >>> frequent(b"seam seam seam at at a")
-    [b'seam', b'at']
+    >>> frequent(b"a seam, the seam, no seam: at at a")
+    [b'seam', b'at', b'the', b'no']
     """
-    count = Counter(WORD.findall(text))
-    return sorted(count, key=lambda word: (-(len(word) - 1) * count[word], word))[:len(SIGNS)]
+    behind: dict[bytes, set[bytes]] = {}
+    for word in WORD.finditer(text):
+        behind.setdefault(word[0], set()).add(text[max(0, word.start() - BEFORE):word.start()])
+    return sorted(behind, key=lambda word: (-(len(word) - 1) ** 0.5 * len(behind[word]), word))[:len(SIGNS)]
 
 
 def places(found: list[Repeat], least: int = LEAST) -> bytes:

@@ -446,8 +446,8 @@ HEAT = {
 }
 ENERGY = (55e3, 45e3, 65e3, PUBLISHED, "amine-cure")
 HOT = {60: ("It gets too hot to hold and softens the cup", "It may get too hot to hold and soften the cup"),
-       100: ("It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire",
-             "It may run away: then it smokes, foams, melts the cup, burns skin, and can catch fire")}
+       100: ("It smokes, foams, melts the cup, burns skin, and can catch fire",
+             "It may smoke, foam, melt the cup, burn skin, and catch fire")}
 
 # --- g/mL, true and loose, and the doses (g for 100 g of mixed epoxy, from a syrup to a stiff dough). True densities as
 # handbooks have them, rounded: cellulose 1.5, fused silica 2.2, E-glass 2.54 to 2.60, talc 2.7 to 2.8; bubbles vary.
@@ -813,7 +813,7 @@ SAID = (
     ("heat", {"air": "2", "batch": "100", **HOT_LABEL}, "too_cold", "The lowest working temperature is ... Below "
      "that the cure may stop for good, even if the mix stays liquid. Warm the shed, the wood and the resin first, or "
      "use a faster hardener."),
-    ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", "It runs away: it smokes, foams, melts the cup, "
+    ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", "It smokes, foams, melts the cup, "
      "burns skin, and can catch fire. Expected about ... after mixing. Use it, or spread it thin, within ..."),
     ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "damp", "Do not coat or tape now. Warm the surface "
      "to 3... above the dew point, or wait. A burning gas heater makes it worse: it gives off water."),

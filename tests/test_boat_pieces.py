@@ -37,7 +37,7 @@ def test_a_bulkhead_is_two_coves_to_place_and_roll():
     """
     (label, pieces), = plans_of(("joints.0.kind", "bulkhead"), *SEAM)
     assert label == "Plan these seams"
-    assert [(piece["name"], piece["face"]) for piece in pieces] == [("Joint 1", "one_side"), ("Joint 1", "other_side")]
+    assert [(piece["name"], piece["face"]) for piece in pieces] == [("nth 1", "one_side"), ("nth 1", "other_side")]
     assert [(piece["length"], piece["putty"], piece["wet"]) for piece in pieces] == [("2.40 m", "57 g/m", "39 g/m")] * 2
     found = planned(pieces, temperature="33", one_mix="never")
     assert found["batches"]["value"] == 2
@@ -48,10 +48,10 @@ def test_the_outside_is_a_plan_of_its_own_since_the_hull_is_turned_in_between():
     inside, outside = plans_of(("joints.0.kind", "both"), *SEAM)
     assert [inside[0], outside[0]] == ["Plan the insides", "Plan the outsides, hull turned"]
     assert [(piece["name"], piece["face"]) for piece in inside[1] + outside[1]] == [
-        ("Joint 1", "inside"), ("Joint 1", "outside")]
+        ("nth 1", "inside"), ("nth 1", "outside")]
     assert inside[1][0]["putty"] == "57 g/m" and inside[1][0]["wet"] == outside[1][0]["wet"] == "39 g/m"
     (label, pieces), = plans_of(("joints.0.kind", "outside"), *SEAM)
-    assert label == "Plan these seams" and pieces[0]["name"] == "Joint 1" and "face" not in pieces[0]
+    assert label == "Plan these seams" and pieces[0]["name"] == "nth 1" and "face" not in pieces[0]
 
 
 def test_a_second_layer_is_wet_out_laid_and_rolled_again():

@@ -244,7 +244,7 @@ def test_what_a_link_brings_says_so_and_no_link_takes_it_along():
 
 
 @pytest.mark.parametrize(("origin", "whose"), [("", "as typed"), ("label", "compared with its label"),
-                                               ("row", "started from a built-in row"), ("link", "from a link")])
+                                               ("row", "started from built-in figures"), ("link", "from a link")])
 def test_the_answer_says_where_a_label_is_from(origin, whose):
     told = lines(answer("ratio", system={"name": "Mine", "by_weight": "100:44", "origin": origin}))
     assert told["whose_label"]["text"] == "Mine: " + whose

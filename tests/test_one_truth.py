@@ -148,7 +148,7 @@ def test_a_good_that_is_gainsaid_by_one_that_stiffened_lifts_nothing():
 
 
 @pytest.mark.parametrize(("means", "words"), [
-    ("open", "the label's pot life counted as the end"), ("gel", "the label's gel time"),
+    ("open", "the label's pot life taken as the end of use"), ("gel", "the label's gel time"),
     ("work", "the label's working time")])
 def test_each_screen_says_what_its_minutes_mean(means, words):
     system = dict(LABEL, pot_meaning=means)

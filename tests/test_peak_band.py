@@ -131,12 +131,12 @@ def lines(label, celsius, grams, container="cup", **more):
 def test_sixty_grams_at_15_degc_may_run_away_and_may_stay_cool():
     """The band's hot end first; what it may do, and what to do then."""
     told = lines(LABEL, 15, 60)
-    assert told["peak"]["text"] == "over 150 °C, or only 20 °C" and told["peak"]["value"] > RUNS_AWAY
+    assert told["peak"]["text"] == "over 150 °C, at best 20 °C" and told["peak"]["value"] > RUNS_AWAY
     assert "from memory" in told["peak"]["rough"]
     assert told["runaway"]["label"] == "This pot may run away"
     assert told["runaway"]["text"].startswith(read(HOT[1][2])) and told["runaway"]["caution"] == read(HOT_POT)
     sure = lines(LABEL, 30, 1000)
-    assert sure["runaway"]["text"].startswith(read(HOT[1][1])) and sure["peak"]["text"].endswith("or only 145 °C")
+    assert sure["runaway"]["text"].startswith(read(HOT[1][1])) and sure["peak"]["text"].endswith("at best 145 °C")
 
 
 def test_the_words_follow_the_band_and_never_fall_silent():

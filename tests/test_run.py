@@ -183,7 +183,7 @@ def test_a_date_is_that_of_the_standard_library(outside):
 def test_the_log_is_filled_and_the_plan_is_told():
     last = told(QUICK, 1700)["steps"][-1]
     logs = dict(map(tuple, last["logs"]))
-    assert (logs["seam"], logs["laid"], logs["thicken"]) == ("Keel", "2.40 m", "yes")
+    assert (logs["pieces"], logs["laid"], logs["thicken"]) == ("Keel||", "2.40 m", "yes")
     assert (logs["place"], logs["tool"], logs["roll"]) == ("1.7 min", "2.3 min", "3.3 min")
     pairs = dict(map(tuple, last["pairs"]))
     assert [pairs[f"done.{place}.step"] for place in range(9)] == [

@@ -177,7 +177,7 @@ def test_a_bare_face_is_the_weak_one():
 def test_a_short_flank_is_said():
     found = lines_of(("kind", "both"), ("sized", "spreader"), ("radius", "35"))
     assert found["strength_pull"]["rough"] == "the wood under the tape shears first"
-    assert found["strength_flank"]["rough"].startswith("short: from ")
+    assert found["strength_flank"]["rough"].startswith("too short: from ")
     assert lines_of(("kind", "both"))["strength_flank"]["rough"].startswith("long enough")
 
 

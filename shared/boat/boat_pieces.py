@@ -9,7 +9,8 @@ from ..forms.memo import once
 from ..forms.types import Values
 from ..plan.batch_counts import Counted, together
 from ..seam import seam
-from ..words.messages import message, number
+from ..things.piece_names import NTH
+from ..words.messages import message, number, typed
 from ..words.messages import row as words_of
 from ..words.numbers import UP, ceiling, shown
 from . import batches_counted
@@ -81,7 +82,8 @@ def sorted_faces(work: list, values: Values) -> tuple:
             if putty > 0 or wet > 0:
                 own.append((1 if face.name in seam.LATE else 0, side, made.length, putty, wet, len(face.layers)))
         for copy in range(copies):
-            name = [called(row)] + ([copy + 1] if copies > 1 else [])
+            name = [called(row) if row["name"] else typed(NTH + " " + str(row["place"] + 1))] + (
+                [copy + 1] if copies > 1 else [])
             for late, side, length, putty, wet, layers in own:
                 sides[late].append(((words_of(name, " "), side), length, putty, wet, layers))
     return sides
@@ -102,9 +104,9 @@ def _pairs(pieces: "list[Piece]") -> list:
     pairs = []
     for place, one in enumerate(pieces):
         name, face = one.name
-        typed = [("name", name)] + ([("face", face)] if face else [])
-        typed += [("length", number(shown(one.length, 2) + " m")),
+        said = [("name", name)] + ([("face", face)] if face else [])
+        said += [("length", number(shown(one.length, 2) + " m")),
                   ("putty", shown(one.putty * 1000) + " g/m"), ("wet", shown(one.wet * 1000) + " g/m")]
-        typed += [("layers", shown(one.layers))] if one.layers > 1 else []
-        pairs += [["pieces.{}.{}".format(place, field), text] for field, text in typed]
+        said += [("layers", shown(one.layers))] if one.layers > 1 else []
+        pairs += [["pieces.{}.{}".format(place, field), text] for field, text in said]
     return pairs

@@ -37,6 +37,7 @@ INPUTS = (
     Choice("container", "pot-container", CONTAINERS, default="cup"),
     sun.inputs()[0],
     Text("place", "pot-place"),
+    Text("pieces", "pot-place", most=200, unseen=True),  # of a plan: the first and the last
     Group(
         "steps",
         "pot-steps",

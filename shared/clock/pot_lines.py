@@ -4,6 +4,7 @@ from ..catalogue.containers import CONTAINERS
 from ..catalogue.pots import AGAIN
 from ..forms.clock_times import clock_said
 from ..forms.types import Found, Said, Values
+from ..things.piece_names import pieces_said
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import message, quantity, row, sentences, typed
 from ..words.numbers import DOWN, UP, shown
@@ -46,7 +47,9 @@ def _place(values: Values) -> Said:
     """What the pot is in, and where that goes."""
     container = dict([each[:2] for each in CONTAINERS])[values["container"]]
     said = [sun_lines.in_sun(container, values)]
-    return row(said + [typed(values["place"])] if values["place"] else said, " · ")
+    if values["place"] or values["pieces"]:
+        said.append(typed(values["place"]) if values["place"] else pieces_said(values["pieces"], True))
+    return row(said, " · ")
 
 
 def _left(found: Found) -> list[Line]:

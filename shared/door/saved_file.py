@@ -10,7 +10,7 @@ from ..forms.clock_times import clock_said
 from ..forms.memo import Memo
 from ..forms.types import Found, Given, Said, Values
 from ..kit import log
-from ..kit.log_lines import what
+from ..kit.log_lines import seam, what
 from ..mix.label_words import parts_said
 from ..seam.joint_lines import CALLED
 from ..words.languages import Reader
@@ -154,6 +154,8 @@ def _log(asked: dict, memo: "Memo | None", language: str) -> str:
             value, unit = values.get(one.name), getattr(one, "unit", None)
             if one.name in wrong:
                 value = of_batch.get(one.name)
+            elif one.name == "seam":
+                value = said(seam(values), who)
             elif value is not None and one.options:
                 value = said(dict([option[:2] for option in one.options])[value], who)
             elif value is not None and unit:

@@ -2,7 +2,7 @@
 from ..words.languages import Reader
 from ..words.messages import listed, message, number, row
 from ..words.messages import typed as as_typed
-from ..words.numbers import BLANKS, DIGITS, small
+from ..words.numbers import BLANKS, DIGITS, digits, small
 from ..words.texts import said
 from .declared import Input, missing
 from .types import Given, Said
@@ -176,6 +176,7 @@ class Text(Input):
     """
 
     kind = "text"
+    mark = True  # figures between keys have the mark of the page
 
     def __init__(self, name: str, label: str, most: int = 60, default: Given = "", stands: str = "",
                  ours: "dict | None" = None, keys: "dict | None" = None, spelt: "dict | None" = None,
@@ -197,9 +198,13 @@ class Text(Input):
             self.refuse(path, self.too_long())
         return self.keyed(text)
 
+    def is_kept(self, text: str) -> bool:
+        """Whether words of it are keys."""
+        return bool(self.keys)
+
     def keyed(self, text: str) -> str:
         """A text with its keys in the place of words that mean them, in whatever language."""
-        if not self.keys:
+        if not self.is_kept(text):
             return text
         found = []
         for word in text.split(" "):
@@ -209,7 +214,7 @@ class Text(Input):
         return " ".join(found)
 
     def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
-        if not self.keys:
+        if not self.is_kept(text):
             return Input.in_words(self, text, tree, system, tools)
         found = []
         for word in self.keyed(text).split(" "):
@@ -245,8 +250,17 @@ class Text(Input):
         facts.update({"default": said(self.stands, who) or self.default, "most": self.most, "letters": self.most})
         words = {key: said(self.keys[key], who) for key in self.keys}
         words = {key: word for key, word in words.items() if word != key}
-        if self.keys and who.language.decimal != ".":
+        if self.keys and self.mark and who.language.decimal != ".":
             words["."] = who.language.decimal
         if words:
             facts["words"] = words
         return facts
+
+
+class Numbered(Text):
+    """A name: of our word with numbers behind it, as the word is in any language, the key is kept."""
+
+    mark = False
+
+    def is_kept(self, text: str) -> bool:
+        return digits(text.partition(" ")[2].replace(" ", ""))

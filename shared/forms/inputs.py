@@ -6,7 +6,7 @@ The kinds stand in choices, quantities and rows; moves take them from here. What
 """
 from ..words.messages import typed
 from ..words.units import METRIC, SYSTEMS, US
-from .choices import Choice, Phone, Text  # noqa: F401
+from .choices import Choice, Numbered, Phone, Text  # noqa: F401
 from .declared import read_into, units_of_tools, with_units
 from .errors import InputError
 from .memo import Memo

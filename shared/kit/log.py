@@ -19,6 +19,7 @@ INPUTS = (
     Choice("thicken", "filling-thicken", (("no", "filling-thicken.no"), ("yes", "filling-thicken.yes")), unseen=True),
     Number("volume", "log-volume", unit="mL", low=0, high=100000, above=True, optional=True, unseen=True),
     Number("used", "pot-used", unit="min", low=0, high=2880, optional=True, unseen=True),
+    Text("pieces", "log-seam", most=2400, unseen=True),
     Text("seam", "log-seam"),
     Number("temperature", "log-temperature", unit="degC", low=-20, high=60, optional=True),
     Choice("outcome", "log-outcome", OUTCOMES),
@@ -53,8 +54,8 @@ LogResult = namedtuple("LogResult", ("empty", "share"))
 def reckon(values: Values) -> LogResult:
     """Whether there is anything to keep, and how the batch's time stands against the label's."""
     own, label = values["own_time"], values["label_time"]
-    known = [values[name] for name in ("what", "planned", "batch", "mixture", "seam", "mass", "lot", "readings", "note",
-                                       "laid", "own_time")]
+    known = [values[name] for name in ("what", "planned", "batch", "mixture", "pieces", "seam", "mass", "lot",
+                                       "readings", "note", "laid", "own_time")]
     empty = not any(known) and values["temperature"] is None and values["outcome"] == OUTCOMES[0][0]
     return LogResult(empty, against_label(own, label) if own and label else None)
 

@@ -2,6 +2,7 @@
 from ..clock.pot_names import BATCH_BEFORE, batch_said
 from ..clock.pot_spans import spoken
 from ..forms.types import Found, Said, Values
+from ..things.piece_names import pieces_said
 from ..things.records import SYSTEM
 from ..words.lines import ASK, BESIDE, SAY, Line, line, words
 from ..words.messages import listed, message, number, quantity, row, typed
@@ -17,7 +18,7 @@ def say(found: Found, values: Values) -> list[Line]:
     """found: `log.LogResult`"""
     if found.empty:
         return [words("empty", "log-empty", "log-empty.text", rank=ASK)]
-    pieces = [typed(values["seam"]) if values["seam"] else "",
+    pieces = [seam(values),
               quantity(values["mass"], "g") if values["mass"] else "",
               quantity(values["temperature"], "degC", places=0) if values["temperature"] is not None else "",
               message("log-piece.lot", lot=typed(values["lot"])) if values["lot"] else "",
@@ -59,6 +60,11 @@ def what(values: Values) -> Said:
         said = message("pouring-logged", much=much, name=name)
         return message("pouring-logged.thickened", what=said) if values["thicken"] == "yes" else said
     return batch_said(values["batch"]) if values["batch"] else "log-what.none"
+
+
+def seam(values: Values) -> Said:
+    """Where it went: as somebody wrote it down, or by the pieces that a plan had."""
+    return typed(values["seam"]) if values["seam"] else values["pieces"] and pieces_said(values["pieces"])
 
 
 def against(share: float) -> Said:

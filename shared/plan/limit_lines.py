@@ -1,7 +1,7 @@
 """Limit lines: what the limits of a plan, its pieces and the largest mix are called, and why each binds."""
-from ..catalogue.joints import FACES
 from ..forms.types import Said
-from ..words.messages import listed, message, quantity, row, typed
+from ..things.piece_names import piece_said
+from ..words.messages import listed, message, quantity
 from ..words.numbers import DOWN
 from .advice import CUP, FILM, POT, SIZE, SOFT
 from .day import ALONE, CALM, COARSE, NOT, TYPED, Named, WhyLargest
@@ -14,7 +14,6 @@ LIMITS = {
     FILM: ("plan-limit-film", "plan-limit-film.why"),
     SIZE: ("plan-limit-size", "plan-limit-size.why"),
 }
-CALLED = dict(FACES)
 WHY = {TYPED: "plan-largest-typed", CALM: "plan-largest-calm", COARSE: "plan-largest-coarse",
        ALONE: "plan-largest-alone", NOT: "plan-largest-not"}
 
@@ -37,9 +36,13 @@ def piece_name(name: Named) -> Said:
     >>> piece_name(Named("Keel", 0, 0, 1, "")), piece_name(Named("", 4, 0, 1, ""))
     ((0, 'Keel'), ('plan-piece', {'number': 5}))
     """
-    said = typed(name.typed) if name.typed else message("plan-piece", number=name.place + 1)
-    said = row([said, CALLED[name.face]], " ") if name.face else said
-    return message("plan-piece-part", name=said, part=name.part + 1, parts=name.parts) if name.parts > 1 else said
+    return piece_said(*as_kept(name))
+
+
+def as_kept(name: Named) -> "tuple[str, str, str]":
+    """A piece as a log or a pot keeps it: its name or its place, its face, its part."""
+    part = "{}/{}".format(name.part + 1, name.parts) if name.parts > 1 else ""
+    return name.typed or str(name.place + 1), name.face, part
 
 
 def named(names: "list[Named]") -> Said:

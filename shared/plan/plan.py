@@ -11,13 +11,15 @@ from ..clock.hot_pot import BIG, BIG_WARM
 from ..equations.quick_rule import REFERENCE
 from ..forms.clock_times import HOURS, Clock, clock_said, on_the_clock
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Group, Number, Pick, Text, stand_together
+from ..forms.inputs import Choice, Group, Number, Numbered, Pick, Text, stand_together
 from ..forms.memo import once
 from ..forms.remembered import remembered, start
 from ..forms.types import Said, Values
 from ..mix.ratio import basis
 from ..things.kept_words import SPELT
 from ..things.kept_words import TIMINGS as KEPT_TIMINGS
+from ..things.piece_names import SPELT as OURS
+from ..things.piece_names import WORDS
 from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE
 from ..words.messages import fact, message, number
@@ -48,7 +50,7 @@ SYSTEM_INPUT = Pick("system", "plan-system", SYSTEM, default="3-1")
 INPUTS = (
     (
         Group("pieces", "plan-pieces", (
-            Text("name", "plan-piece-name"),
+            Numbered("name", "plan-piece-name", keys=WORDS, spelt=OURS),
             Choice("face", "plan-piece-face", FACES, unsaid="select-unsaid"),
             Number("length", "plan-piece-length", unit="m", low=0, high=100, above=True),
             Number("putty", "plan-piece-putty", unit="g/m", low=0, high=5000, help="plan-piece-putty.help"),

@@ -5,17 +5,17 @@ from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Values
 from ..things.own_timings import read_timings, timings_pairs
-from ..words.messages import cut, message, number
+from ..things.piece_names import kept
+from ..words.messages import message, number
 from ..words.numbers import DOWN, UP, shown, warmth_typed
 from .batch_lines import MIXES, moment
 from .batch_record import Record
 from .done_so_far import STEPS
-from .limit_lines import named, piece_name
+from .limit_lines import as_kept
 from .plan_found import Found
 from .plan_next import POT, Clock, Next
 
 SAID = dict(STEPS)
-MOST_LETTERS = 60  # of a field that takes the names of pieces
 
 
 def leads(values: Values, found: Found, after: Next, system_input: Input) -> "list[Values]":
@@ -51,7 +51,7 @@ def done_lead(after: Next, place: int) -> Values:
 def record_pairs(record: Record) -> "list[list]":
     """What a finished batch took, as the log keeps it."""
     pairs = [["planned", str(record.number)],
-             ["seam", cut(named(record.names), MOST_LETTERS)],
+             ["pieces", kept([as_kept(name) for name in record.names])],
              ["temperature", number(warmth_typed(record.temperature))],
              ["mass", shown(record.mass * 1000, 0) + " g"], ["crew", record.crew],
              ["hands", str(record.hands)], ["laid", number(shown(record.metres, 2) + " m")]]
@@ -70,14 +70,12 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list]":
     container = "bag" if clock.limit == POT else "film"
     mass, at = shown(clock.mass * 1000, 0, UP) + " g", number(warmth_typed(after.air))
     filler = number(shown(clock.filler * 100, 1, DOWN) + " %")
-    first, last = piece_name(clock.names[0]), piece_name(clock.names[-1])
     pairs = [["air", at], ["batch", mass], ["container", container],
              ["filler", filler], ["grain", ""], ["resin_temperature", ""],
              ["pot.started", NOW], ["pot.duration", number(minutes_typed(clock.span))],
              ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", str(after.number)],
              ["pot.container", container],
-             ["pot.place", cut(message("plan-pieces-to", first=first, last=last) if len(clock.names) > 1 else first,
-                               MOST_LETTERS)],
+             ["pot.pieces", kept([as_kept(name) for name in clock.names[:1] + clock.names[1:][-1:]])],
              ["timing.mass", mass], ["timing.in", container],
              ["timing.at", at]]
     if clock.filler:

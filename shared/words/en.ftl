@@ -271,7 +271,7 @@ kind-name = Name
 kind-unsaid = not known
 kind-origin = Figures are
   .label = compared with its label
-  .row = started from a built-in row
+  .row = started from built-in figures
   .link = from a link
   .typed = as typed
   .fold = Source of the figures
@@ -328,7 +328,7 @@ kind-system-too-dense = By these two ratios, part { $part } would be { $times } 
 kind-scale = Scale
 kind-scale-step = Smallest step
 kind-scale-most = Weighs at most
-kind-scale-own-error = Scale error beyond the step
+kind-scale-own-error = Scale error besides the step
   .help = Linearity and zero drift, at most this much up or down, by its data sheet or a check weight. If empty: not counted.
 kind-pumps = Pump set
 kind-pumps-strokes = One stroke of each pump
@@ -525,9 +525,9 @@ label-no-name = This resin system
 # $what: both is the ratio and the pot life
 label-by-link = Label from a link
   .text = { $what ->
-    [pot-life] { $system } is from a link. Compare its pot life with the label, then say so under its figures.
-    [both] { $system } is from a link. Compare its ratio and pot life with the label, then say so under its figures.
-   *[ratio] { $system } is from a link. Compare its ratio with the label, then say so under its figures.
+    [pot-life] { $system } is from a link. Compare its pot life with the label, then set that under its figures.
+    [both] { $system } is from a link. Compare its ratio and pot life with the label, then set that under its figures.
+   *[ratio] { $system } is from a link. Compare its ratio with the label, then set that under its figures.
   }
 label-example = Example, not your label
   .text = { $what ->
@@ -706,7 +706,7 @@ measure-readings = What the scale actually showed
 measure-strokes = Strokes actually pumped
   .of = Of this part
 measure-drawn = Actually drawn up
-  .of = Of this part, in total
+  .of = In total
 measure-levels = Actual levels in the cup
   .after = After this part, at the mark
 measure-heights = Actual heights in the cup
@@ -1157,8 +1157,8 @@ container-film = Thin film
 # what a pot does from some temperature on: stands before ". Expected about 20 min after mixing."
 hot-holds = It gets too hot to hold and softens the cup
   .may = It may get too hot to hold and soften the cup
-hot-runs-away = It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire
-  .may = It may run away: then it smokes, foams, melts the cup, burns skin, and can catch fire
+hot-runs-away = It smokes, foams, melts the cup, burns skin, and can catch fire
+  .may = It may smoke, foam, melt the cup, burn skin, and catch fire
 hot-pot-caution = Do not leave the pot alone. While you can still hold it, take it outdoors. Set it on bare ground, away from anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of the smoke. Smoke or flames indoors: leave, close the door, call the fire service.
 heat-temperature = Air temperature
   .missing = type the temperature where the pot stands. All times depend on it.
@@ -1211,7 +1211,7 @@ heat-label =
 # what the minutes mean: a share of the time until a mix is thick, and by what that time is known.
 # $seen: usable-seen; $counted: from how many own timings
 usable-means =
-  .open = { $share }% of { $minutes } min, the label's pot life counted as the end
+  .open = { $share }% of { $minutes } min, the label's pot life taken as the end of use
   .gel = { $share }% of { $minutes } min, the label's gel time
   .work = { $share }% of { $minutes } min, the label's working time
   .gone = { $share }% of { $minutes } min: a pot that cures no faster was { $seen }
@@ -1235,7 +1235,7 @@ usable-open-ends = heat, hardener, cup and air make this difference, from memory
 usable-peak =
   .over = over { $most }
   .or-hardly = { $hot }, or hardly above the air
-  .or-only = { $hot }, or only { $cool }
+  .or-only = { $hot }, at best { $cool }
 # an own timing of a pot: stands after "as a pot that cures no faster was", and begins a sentence
 usable-seen =
   { $said ->
@@ -1327,7 +1327,7 @@ heat-apart = Do these times belong together?
   .text = One mix cannot have them all: they differ by more than { $apart }%. Check the minutes, mass and temperature of each. Your own timings count first.
 heat-energy = Activation energy
   .text = { $energy } kJ/mol
-  .rough = kept within the published { $least } to { $most }. { $middle } if the times do not show it
+  .rough = kept within the published { $least } to { $most }, { $middle } if the times do not show it
 heat-memory = Times not from your label
   .text = The pot life of this built-in system is a typical value, not verified. Type your label's, with its mass and temperature.
 heat-plan = Plan the day
@@ -1633,7 +1633,7 @@ dew-blush-dry = Then dry
   .text = Wipe dry with a clean cloth before the water dries by itself. Turn the cloth often.
 dew-blush-sand = Then sand
   .text = Put mask and gloves on. Sand only now, and only what is hard. Sanding first rubs the blush in.
-dew-blush-look = Then look
+dew-blush-look = Then check
   .text = Water must spread as a film. If it beads, wash again.
 
 
@@ -1758,9 +1758,9 @@ pot-step-place = Place of the next step
 # what a running pot cannot know
 pot-recalled = Made by a recalled version
 pot-long-ago = Long ago
-  .text = This pot ended while the page was closed. End it if it is another pot, or the clock was changed.
+  .text = This pot ended while the page was closed. End it if it is another, or the clock was changed.
 pot-link-times = The link does not fit
-  .text = The link says it was made before its pot was mixed. If in doubt, treat the pot as used up. Set what is left below, from the other phone.
+  .text = By the link, made before its pot was mixed. If in doubt, treat the pot as used up. Set what is left below, from the other phone.
 pot-clocks-differ = The phones' clocks differ
   .text = This phone is at least { $span } behind. The pot counts from when the link was made. How long the link took is not known. Set what is left below, from the other phone.
 pot-on-its-way = On its way
@@ -1859,7 +1859,7 @@ plan-film = A film stays wet, at { $at }
 plan-timings = Own timings besides the system's
   .help = Type like "stiffening 31 min { "240 g" } cup { "20 degC" }". A semicolon before the next. Clock fills them in.
 plan-exponent = Pot life falls with mass to the power
-  .help = Left empty: { $power ->
+  .help = If empty: { $power ->
      [third] a third
     *[other] { $power }
   } (from memory, { $low } to { $high }).
@@ -2415,7 +2415,7 @@ joint-strength = Weaker of seam and panel
 joint-strength-flank = Flank of the tape
   .text = { $flank } each side, useful up to { $useful }
   .enough = long enough: the glass tears first
-  .short = short: from { $wanted } the glass tears first
+  .short = too short: from { $wanted } up the glass tears first
   .wood = the wood under it is weaker than the glass, however wide the tape
 # where two pieces of tape meet
 joint-strength-lap = Ends overlap, for strength
@@ -2424,7 +2424,7 @@ joint-strength-lap = Ends overlap, for strength
   .short = too short
 joint-would-carry = Would carry it
   .text = { $layers } × { $weight }, { $width } wide, on each face
-  .bends = { $layers } × { $weight }, { $width } wide, on each face: the bending, not the straight pull
+  .bends = { $layers } × { $weight }, { $width } wide, on each face: for bending, not for a straight pull
   .none = no tape that we tried: the wood under it is too weak for the straight pull
 joint-strength-model = How strength is estimated
   .text = Panel of { $strength } along its face grain. Glass by ISO 12215-5 as recalled, from memory. Wood under the tape and putty: our own judgement.
@@ -2546,7 +2546,7 @@ coats-later-mix = Each later coat
 coats-film = Film of a later coat
   .rough = nothing evaporates from solvent-free resin
 coats-heaviest = Heaviest coat that stays
-  .rough = rounded down (flow from memory, half of it used). Thick resin on a cold day bears more, thin resin less.
+  .rough = rounded down (flow from memory, half of it used). Thick resin bears more, thin resin less.
 coats-three = Three coats, not two
   .text = Roll three on bare wood that will be wet: pinholes of one coat are closed by the next (common practice).
 coats-whole = Film in all, at least
@@ -2556,7 +2556,7 @@ coats-left = Left in tool, tray and cups
   .rough = each coat is a session of its own (from memory)
 coats-lasts = One coat takes
 coats-rising = Coat on a falling temperature
-  .text = Bare wood that warms up blows bubbles into the coat. Begin in the shade, late in the day.
+  .text = Bare wood that warms up blows bubbles. Begin in the shade, late in the day.
 coats-runs = This coat runs
   .text = Roll no more than { $heaviest } here, in more coats.
 coats-cold = Too cold
@@ -2984,7 +2984,7 @@ boat-saved =
   .cloth = Lighter without the cloth
   .coat = Lighter without the last coat
   .fairing = Lighter without fairing
-  .rough = what would stay on the boat less
+  .rough = less weight on the boat
 # what a joint takes, on a card: the parts stand side by side with a semicolon. $numbers: of the pieces
 boat-wall =
   .putty = putty to place { $putty }
@@ -3906,8 +3906,8 @@ facts-test-cup = Test cup
   .lag = Kitchen thermometer late by
   .minute = Typed minute off by
   .moment = Moment seen by eye off by
-  .off-model = One temperature for a cup off by, of the rise
-  .off-time = One temperature for a cup off by, of the time
+  .off-model = One temperature in a cup off by, of the rise
+  .off-time = One temperature in a cup off by, of the time
   .off-end = Test cup's time off by, at least
   .stringy = Pulls strings when cured by
   .stringy-spread = Pulls strings, off by
@@ -4219,7 +4219,7 @@ facts-none = Nothing found
 
 
 ## Pages: what templates say
-page-about = The mixing maths of an epoxy seam, and the work around it, without a signal.
+page-about = Mixing maths for epoxy seams and the work around them, without signal.
 page-skip = Skip to the answer
 page-old-browser = This browser is too old for Covemix. Update it, or open this page in another one.
 page-safety = Safety
@@ -4242,7 +4242,7 @@ welcome-seam = Do a seam
 welcome-boat = Plan a boat
 amount-of-what = of what
 pick-yours = Your own
-pick-as-typed = As typed in its figures
+pick-as-typed = Own figures, as typed below
 pick-built-in = Built in, typical figures
 pick-keep = Save in the kit
 select-unsaid = not set
@@ -4256,7 +4256,7 @@ row-copy = Copy to the other side
 row-sides = port starboard left right
 # reference: a link to a page for people who write programs
 kit-page =
-  .none = Nothing of your own yet. Until then every screen uses typical values, some not verified.
+  .none = Nothing yet. Until then typical values count, some not verified.
   .add = Add
   .unread = Saved, but cannot be read here
   .log = Poured batches: the log
@@ -4271,11 +4271,11 @@ setting-light-as-phone = As the phone
 setting-light-sun = Bright sun
 setting-light-dark = Dark shed
 setting-voice = Read steps aloud
-  .none = This phone has no English voice. Steps are shown, with beeps, not read aloud.
+  .none = No English voice on this phone: steps with beeps, not read aloud.
 setting-voice-asked = When asked
 setting-voice-each = Each step
 setting-units = Units
-  .help = For every screen. Values typed before keep their unit until changed. For another unit or a fraction, tap the unit beside a field: it brings all keys.
+  .help = For every screen. Typed values keep their unit. For another unit or a fraction, tap the unit beside a field: it brings all keys.
 backup-copy = A copy of everything
 backup-save = Save kit and log to a file
 backup-bring-back = Bring back from a file
@@ -4291,7 +4291,7 @@ page-fill-in = Fill in what is missing for results.
 log-page =
   .search = Search the log
   .add = Add a batch
-  .none = No batches yet. Batches that you log on Pour are listed here.
+  .none = No batches yet. Here stand those that you log on Pour.
   .not-found = No batch has all of these words.
   .more = Show more
   .table = Save as a table (CSV)
@@ -4330,7 +4330,7 @@ share-copy-link = Copy link
 share-copy-words = Copy as words
 share-print = Print a card
 share-paste = Paste a link
-share-scan-elsewhere = This browser cannot scan codes: use the phone's own camera, then paste the link.
+share-scan-elsewhere = This browser cannot scan: use the phone's camera, then paste the link.
 share-look = Check the link
 share-scan = Scan a code
 share-close = Close

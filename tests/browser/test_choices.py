@@ -27,7 +27,7 @@ def opened(page, address):
 def test_a_new_system_starts_empty_and_by_pumps_asks_for_what_is_missing(kit, standing):  # noqa: F811
     """Old main: 1 : 1 by volume stood behind it, and "11 strokes" each were in ratio."""
     shelf(kit, "Resin system").get_by_role("button", name="Add").click()
-    assert chosen(system(kit)) == "As typed in its figures"
+    assert chosen(system(kit)) == "Own figures, as typed below"
     kit.locator("[name='system.name']").fill("Harbour mix")
     kit.locator("[name='system.by_weight']").fill("100:44")
     kit.get_by_role("button", name="Save", exact=True).click()
@@ -126,7 +126,7 @@ def test_what_is_from_a_link_typed_or_built_in_is_told_apart_in_answer_form_and_
     system(kit).select_option("2-1")
     kit.locator("[name='system.name']").fill("Two")
     kit.get_by_role("button", name="Save", exact=True).click()
-    expect(mine.nth(1).locator(".entry-line").first).to_contain_text("started from a built-in row")
+    expect(mine.nth(1).locator(".entry-line").first).to_contain_text("started from built-in figures")
 
 
 def test_another_thing_that_is_chosen_has_nothing_of_what_was_typed_before(kit, standing):  # noqa: F811

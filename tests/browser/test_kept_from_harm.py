@@ -81,7 +81,7 @@ def test_the_signs_of_a_product_and_the_caution_under_a_figure_follow_what_is_ty
     under = phone.locator("[data-line=runaway] .line-caution")
     expect(under).to_have_text(HOT_POT)
     expect(phone.locator("[data-line=runaway]")).to_have_attribute("data-rank", "warn")
-    expect(phone.locator("[data-status]")).to_contain_text("It runs away")  # and it is spoken
+    expect(phone.locator("[data-status]")).to_contain_text("It smokes, foams")  # and it is spoken
     phone.evaluate("window.print = () => {}")
     phone.get_by_role("button", name="Share").click()
     phone.get_by_role("button", name="Print a card").click()

@@ -83,7 +83,7 @@ def test_a_whole_seam_is_a_tap_for_each_step_and_leaves_log_plan_and_dates(run):
         run.get_by_role("button", name="Dates for the calendar").click()
     assert Path(got.value.path()).read_text(encoding="utf-8").count("BEGIN:VEVENT") >= 1
     until(run, "async () => { const { all } = await part('store/store.js'); return (await all('log')).length === 1; }")
-    assert logged(run)[0]["seam"] == "Keel"
+    assert logged(run)[0]["pieces"] == "Keel||"
     steps(run, "tap").click()
     expect(run.locator("dialog.steps")).to_be_hidden()
     expect(run.locator("[name='done.8.step']")).to_have_value("peel")

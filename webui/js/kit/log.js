@@ -15,7 +15,7 @@ const shelve = async ({ mixture = "", lot = "", mass = "" } = {}, sign = "") => 
 };
 const typedOf = async (id) => (await kept("log")).find((one) => one.id === id)?.typed ?? {};
 
-// A batch was poured. entry: { typed: {what, seam, lot, temperature, mass, label_time, own_time, readings, outcome, note},
+// A batch was poured. entry: { typed: {what, pieces, seam, lot, temperature, mass, label_time, own_time, readings, outcome, note},
 // pairs: the pairs of the screen it came from, when: wall time in ms }; only what is known has to be there.
 // Resolves to the entry's id, or undefined where this phone keeps nothing (the person is told).
 export const logBatch = async ({ typed = {}, pairs = [], when = Date.now() }) => {

@@ -227,7 +227,7 @@ const finish = async (pot, outcome) => {
   const value = (key) => pot.timing.find(([name]) => name === key)?.[1];
   const own = pot.said.findLast(([key]) => key === "own_time")?.[1];
   const kept = (key) => pot.typed.find(([name]) => name === key)?.[1];
-  const typed = Object.fromEntries([["batch", kept("batch")], ["seam", kept("place")], ["mass", value("mass")], ["temperature", value("at")],
+  const typed = Object.fromEntries([["batch", kept("batch")], ["seam", kept("place")], ["pieces", kept("pieces")], ["mass", value("mass")], ["temperature", value("at")],
     ["own_time", own], ["outcome", outcome], ["used", seconds(pot)]].filter(([, text]) => text));
   const entry = await logBatch({ typed, pairs: pot.system, when: pot.started });
   if (entry === undefined) return; // told by the store; the pot runs on
