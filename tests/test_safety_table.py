@@ -19,8 +19,9 @@ from covemix.shared.catalogue import (
     fillers,
     first_aid,
     hazards,
-    limits,
     measuring,
+    pot_life,
+    ratios,
     softening,
     solvents,
     sunlight,
@@ -30,7 +31,6 @@ from covemix.shared.catalogue import (
     tasks_mixing,
     tasks_shared,
     tasks_trouble,
-    windows,
 )
 from covemix.shared.door import moves
 from covemix.shared.kit import sources
@@ -318,13 +318,13 @@ def test_no_sentence_advises_what_hurts():
 
 
 def test_the_densities_that_are_counted_with_where_nobody_read_them():
-    rows = {row[0]: row for _, rows, *_ in limits.TABLES for row in rows}
+    rows = {row[0]: row for _, rows, *_ in ratios.TABLES for row in rows}
     same({name: (low / 1000, high / 1000, *rows["facts-part-density." + name][-2:]) for name, (low, high) in (
-        ("resin", limits.RESIN_DENSITY), ("hardener", limits.HARDENER_DENSITY))}, table.PART_DENSITIES)
+        ("resin", ratios.RESIN_DENSITY), ("hardener", ratios.HARDENER_DENSITY))}, table.PART_DENSITIES)
 
 
 def test_ratio_stirring_cup_and_dew():
-    assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (limits.AIM, limits.STOP)
+    assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (ratios.AIM, ratios.STOP)
     stir = table.STIR
     assert (stir["short min"] * 60, stir["long min"] * 60) == (measuring.STIR_SHORT, measuring.STIR_LONG)
     assert (stir["from g"] / 1000, stir["densest g/mL"] * 1000) == (measuring.SMALL, measuring.DENSEST)
@@ -335,8 +335,8 @@ def test_ratio_stirring_cup_and_dew():
 
 
 def test_how_long_a_mix_and_a_cure_take():
-    same({row[0]: row[1:5] for row in windows.WINDOWS}, table.WINDOWS)
-    same({speed: (round(least - 273.15, 6), mark) for speed, least, mark in windows.LOWEST},
+    same({row[0]: row[1:5] for row in pot_life.WINDOWS}, table.WINDOWS)
+    same({speed: (round(least - 273.15, 6), mark) for speed, least, mark in pot_life.LOWEST},
          {speed: (float(least), table.MEMORY) for speed, least in table.COLDEST_WORK.items()})
     same({key: (*hours, text(look), mark, closes) for key, _, hours, closes, look, mark in cure_times.STAGES},
          {key: (*row, table.COMMON if key == "full" else table.MEMORY, key in table.CLOSES)
