@@ -210,6 +210,11 @@ def hazard(code: str) -> "tuple | None":
     return near[0] if near else None
 
 
+def signs_of(row: tuple) -> "list[str]":
+    """The pictograms of a row of HAZARDS: keys."""
+    return row[2].split(" ") if row[2] else []
+
+
 TABLES = (
     ("facts-hazard-statements", HAZARDS, (0,), (1, 3)),
     ("facts-precautions", PRECAUTIONS, (0,), (1, 2)),
