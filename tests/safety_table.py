@@ -16,16 +16,14 @@ PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
 # III);
 # signal words and pictograms by Annex 1. A statement with several categories has the one that liquids and powders of a
 # boat shed usually have, or the worse: H226 category 3, H290 1, H304 1, H228 1, H242 C, H222
-# 1, H261 2, H305 2, H229 alone, H221 1B, H272 2, H280 compressed, H281 refrigerated, H240 to H242 A to C.
-# H220 to H221, H240 to H242 and H270 to H281: words, signal words and signs READ in Annex I, 2.2.3 to 2.15.3 of the CLP
+# 1, H261 2, H305 2, H229 alone, H272 2, H280 compressed, H281 refrigerated, H240 to H242 A to C.
+# H240 to H242 and H270 to H281: words, signal words and signs READ in Annex I, 2.4.3 to 2.15.3 of the CLP
 # as it stood on 1 September 2025, and in two lists of the European Commission's customs laboratories.
 # Words of EUH440, 441, 450 and 451 were read in two public lists; their signal word, Danger, is remembered.
 # Words of all READ rows were compared with two public copies when they were typed; H227 with OSHA's category 4 of
 # flammable liquids, EUH380 and 381 with guidance on Regulation (EU) 2023/707, categories 1 and 2.
 # code: (words, signal word, pictograms, mark, known)
 HAZARDS = {
-    "H220": ("Extremely flammable gas", "Danger", "flame", PUBLISHED, READ),
-    "H221": ("Flammable gas", "Danger", "flame", PUBLISHED, READ),
     "H222": ("Extremely flammable aerosol", "Danger", "flame", PUBLISHED, READ),
     "H223": ("Flammable aerosol", "Warning", "flame", PUBLISHED, READ),
     "H224": ("Extremely flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
@@ -104,7 +102,6 @@ HAZARDS = {
     "H413": ("May cause long lasting harmful effects to aquatic life", "", "", PUBLISHED, READ),
     "H420": ("Harms public health and the environment by destroying ozone in the upper atmosphere", "Warning",
              "exclamation", PUBLISHED, READ),
-    "EUH014": ("Reacts violently with water", "", "", PUBLISHED, READ),
     "EUH018": ("In use may form flammable/explosive vapour-air mixture", "", "", PUBLISHED, READ),
     "EUH019": ("May form explosive peroxides", "", "", PUBLISHED, READ),
     "EUH066": ("Repeated exposure may cause skin dryness or cracking", "", "", PUBLISHED, READ),
@@ -138,7 +135,7 @@ BRINGS = {
     "H330": "poison", "H310": "poison", "H300": "poison", "H331": "poison", "H311": "poison", "H301": "poison",
     "H334": "asthma",
     "H240": "fire", "H241": "fire", "H271": "fire", "H270": "fire", "H250": "fire", "H260": "fire", "H242": "fire",
-    "H272": "fire", "H220": "fire", "H222": "fire", "H224": "fire", "H251": "fire", "H221": "fire", "H225": "fire",
+    "H272": "fire", "H222": "fire", "H224": "fire", "H251": "fire", "H225": "fire",
     "H228": "fire", "H261": "fire",
     "H350": "lasting", "H340": "lasting", "H360": "lasting", "H370": "lasting", "H372": "lasting",
     "H314": "corrosive", "H318": "corrosive", "EUH070": "eyes",
@@ -523,7 +520,7 @@ MOMENT = (
      "confined", COMMON),
     ("poison", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED),
-    ("fire", "{signal}: your product, {code}", "{official}. Keep it from heat, sparks and flames.", "open", PUBLISHED),
+    ("fire", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("vapour", "Solvent vapour", "No flame, no spark, air moving through. See the grams this room takes.", "wipe",
      COMMON),
     ("uncured", "Not cured", "Do not sand yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),

@@ -24,6 +24,7 @@ LIMITS = {
         "Cup filled at most, of its height": "cup filled"},
     "Pumps and scales": {
         "Batch may grow to fit the ratio, at most": "batch grow",
+        "Scale's own error, of a step": "scale own error",
         "Two scale steps count as equally near within, of a step": "scale step near",
         "Pump stroke, standard deviation": "pump stroke"},
     "Damp, dew and blush": {

@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 from covemix.shared.door import moves
 from covemix.shared.equations import pumping, top_up, weighing
+from covemix.shared.mix import ratio_doubt
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from uncertainties import ufloat
@@ -439,11 +440,22 @@ def test_a_scales_own_error_counts_where_the_scale_is_doubted_and_is_said():
         assert found["errors"] == []
         return {one["name"]: one for one in found["lines"]}
 
-    plain, wide = asked("measure", step="1 g"), asked("measure", step="1 g", own_error="1 g")
-    assert plain["spread"]["rough"].endswith("(no scale error typed)")
+    plain, guessed, wide = (asked("measure", step="1 g", **own)
+                            for own in ({"own_error": "0 g"}, {}, {"own_error": "1 g"}))
+    assert plain["spread"]["rough"].endswith("and its own error of ±0 g")
+    assert guessed["spread"]["rough"].endswith("and its own error of ±0.500 g; own error: our estimate")
     assert wide["spread"]["rough"].endswith("and its own error of ±1.00 g")
+    assert guessed["spread"]["value"] == pytest.approx(plain["spread"]["value"] * 2 ** 0.5)
     assert wide["spread"]["value"] == pytest.approx(plain["spread"]["value"] * 5 ** 0.5)
+    assert guessed["smallest"]["value"] == plain["smallest"]["value"], "a guess makes nobody mix more"
     assert wide["smallest"]["value"] > 2 * plain["smallest"]["value"] and "too_small" in wide
+
+
+def test_what_is_guessed_of_a_scale_is_half_of_what_the_law_allows_in_use(outside):
+    """Directive 90/384/EEC (now 2014/31/EU), Annex I, 4.1 and 4.2, as UK SI 1995/1907, schedule 2, prints it: class
+    III, to 500 steps, 0.5 step when verified, corrected for rounding, and twice of it in use."""
+    outside.printed("scale's own error guessed", "SI 1995/1907, schedule 2, 4.1 and 4.2: class III, up to 500 e, in "
+                    "use 1.0 e; half of it", 0.5 * (2 * 0.5), ratio_doubt.own_error({"step": 1.0}))
 
 
 @pytest.mark.parametrize(("step", "own"), [("20 g", "20 g"), ("20 g", "60 g"), ("100 g", "300 g"), ("3 oz", "10 oz")])

@@ -135,10 +135,10 @@ def test_codes_are_read_as_builders_type_them(typed, read):
     assert statements.codes(typed) == read
 
 
-@pytest.mark.parametrize("code", ["H220", "H221", "H240", "H241", "H270", "H271", "H272", "H280", "H281", "EUH014",
-                                  "EUH070", "H222", "H229", "H261", "H303", "H305",
-                                  "H313", "H316", "H320", "H333", "EUH211", "EUH212", "EUH430", "EUH431", "H303+H333",
-                                  "H223", "H250", "H252", "H260", "EUH210", "EUH440", "EUH441", "EUH450", "EUH451"])
+@pytest.mark.parametrize("code", ["H240", "H241", "H270", "H271", "H272", "H280", "H281", "EUH070", "H222", "H229",
+                                  "H261", "H303", "H305", "H313", "H316", "H320", "H333", "EUH211", "EUH212",
+                                  "EUH430", "EUH431", "H303+H333", "H223", "H250", "H252", "H260", "EUH210", "EUH440",
+                                  "EUH441", "EUH450", "EUH451"])
 def test_codes_of_sprays_of_metal_powders_and_of_other_regions_have_words(code):
     """Old main: "This code is not known here"."""
     told = moves.answer("safety", {"task": "mix", "system": {"by_weight": "100:30", "statements": code}})

@@ -7,8 +7,6 @@ from .marks import COMMON, PUBLISHED
 # code, text, pictograms, signal word, mark, source. Where a code has several categories the signs and the
 # word of the worst stand here. Letters behind a code are the EU's; of two that differ in size only the worse is first.
 HAZARDS = (
-    ("H220", "ghs-h220", "flame", "ghs-danger", PUBLISHED, "ghs"),
-    ("H221", "ghs-h221", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H222", "ghs-h222", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H223", "ghs-h223", "flame", "ghs-warning", PUBLISHED, "ghs"),
     ("H224", "ghs-h224", "flame", "ghs-danger", PUBLISHED, "ghs"),
@@ -83,7 +81,6 @@ HAZARDS = (
     ("H412", "ghs-h412", "", "", PUBLISHED, "ghs"),
     ("H413", "ghs-h413", "", "", PUBLISHED, "ghs"),
     ("H420", "ghs-h420", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
-    ("EUH014", "ghs-euh014", "", "", PUBLISHED, "clp"),
     ("EUH018", "ghs-euh018", "", "", PUBLISHED, "clp"),
     ("EUH019", "ghs-euh019", "", "", PUBLISHED, "clp"),
     ("EUH066", "ghs-euh066", "", "", PUBLISHED, "clp"),
@@ -208,6 +205,11 @@ def hazard(code: str) -> "tuple | None":
     small = _small(code)
     near = [row for row in HAZARDS if _small(row[0]) == small] or [row for row in HAZARDS if row[0] == code[:4]]
     return near[0] if near else None
+
+
+def signs_of(row: tuple) -> "list[str]":
+    """The pictograms of a row of HAZARDS: keys."""
+    return row[2].split(" ") if row[2] else []
 
 
 TABLES = (

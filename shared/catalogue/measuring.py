@@ -11,6 +11,9 @@ ROOM = 0.85
 FURTHEST = 1.5
 ALIKE = 0.1  # of a step: two steps of which neither is nearer by more than this go by the whole
 STROKE_DEVIATION = 0.03
+# of a step, linearity and drift of zero: half of what a verified scale of the coarser class may be off in use up to 500
+# steps (Directive 2014/31/EU, Annex I, 4); what goes evenly with the load drops out of a ratio
+OWN_ERROR = 0.5
 
 # title, rows: what, value, unit, mark
 TABLES = (
@@ -27,5 +30,6 @@ TABLES = (
     ("facts-pumps", (
         ("facts-pumps.furthest", FURTHEST, "times", JUDGED),
         ("facts-pumps.alike", ALIKE, "%", JUDGED),
+        ("facts-pumps.own-error", OWN_ERROR, "%", JUDGED),
         ("facts-pumps.stroke-deviation", STROKE_DEVIATION, "%", MEMORY)), (0,), (1, 2)),
 )

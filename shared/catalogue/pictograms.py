@@ -40,8 +40,7 @@ SHAPES = (
         (SYMBOL, ((36, 70), (64, 70), (64, 75), (36, 75))))),
     ("oxidiser", (
         (SYMBOL, _ring(50, 61, 14, 14)), (FIELD, _ring(50, 61, 9, 9)),
-        (SYMBOL, _smaller(FLAME)), (FIELD, _smaller(TONGUE)),
-        (SYMBOL, ((40, 77), (60, 77), (60, 80), (40, 80))))),
+        (SYMBOL, _smaller(FLAME)), (FIELD, _smaller(TONGUE)))),
     ("gas", (
         (SYMBOL, ((21, 55), (62, 36), (68, 37), (74, 34), (76, 38), (70, 41), (66, 46), (26, 65), (20, 61))),)),
     ("corrosion", (

@@ -3,6 +3,7 @@ weights. Its own is taken as it stands there."""
 from collections import namedtuple
 from math import sqrt
 
+from ..catalogue.measuring import OWN_ERROR
 from ..catalogue.ratios import AIM, HARDENER_DENSITY, RESIN_DENSITY, SAME_MARK, STOP
 from ..equations.density_doubt import furthest, ratio_doubt
 from ..equations.weighing import doubted_step
@@ -90,8 +91,25 @@ def _number(piece: str) -> tuple[float, int]:
 
 
 def step_of(scale: Values) -> float:
-    """The step of a scale that its readings are doubted by [kg], its own error in it. scale: values of records.SCALE"""
+    """The step of a scale that decides the least batch [kg], its own error in it where it was typed: a guess makes
+    nobody mix more than is needed. scale: values of records.SCALE"""
     return doubted_step(scale["step"], scale.get("own_error") or 0.0)
+
+
+def doubted(scale: Values) -> float:
+    """The step of a scale that its readings are doubted by [kg], its own error in it, typed or guessed."""
+    return doubted_step(scale["step"], own_error(scale))
+
+
+def own_error(scale: Values) -> float:
+    """What a scale is off beyond its step, at most so much either way [kg]: as typed, else OWN_ERROR of a step.
+
+    scale: values of records.SCALE
+    >>> own_error({"step": 0.001}), own_error({"step": 0.001, "own_error": 0.0})
+    (0.0005, 0.0)
+    """
+    typed = scale.get("own_error")
+    return scale["step"] * OWN_ERROR if typed is None else typed
 
 
 def combined(spread: float, found: "Doubt | None") -> float:

@@ -9,7 +9,7 @@ from ..forms.memo import once
 from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
-from ..mix.ratio_doubt import WEIGHT, combined, doubt, step_of
+from ..mix.ratio_doubt import WEIGHT, combined, doubt, doubted, step_of
 from ..mix.ratio_error import Off, off_ratio, tolerance
 from ..words.messages import message
 
@@ -105,16 +105,16 @@ def _on_display(values: Values) -> Display:
 
 def reckon(values: Values) -> ScaleResult:
     """The readings in the order of pouring, and how far they can be trusted."""
-    batch, step, display, most = ratio.mix(values), step_of(values["scale"]), on_display(values), tolerance(values)
-    whole, ends = sum(display.masses), values["scale"]["most"]
+    batch, scale, display, most = ratio.mix(values), values["scale"], on_display(values), tolerance(values)
+    whole, ends = sum(display.masses), scale["most"]
     poured = _poured(display, batch, most)
     shows = display.readings if display.rezeroed else _parts_of(display.readings)
     rounding = spread = None
     if min(shows) > 0:
         rounding = None if poured else off_ratio(shows, batch.masses, most)
-        spread = combined(COVERAGE * worst_uncertainty(display.masses, step, display.rezeroed),
+        spread = combined(COVERAGE * worst_uncertainty(display.masses, doubted(scale), display.rezeroed),
                           doubt(values["system"], WEIGHT))
-    least = smallest_batch(batch.masses, step, most, display.rezeroed)
+    least = smallest_batch(batch.masses, step_of(scale), most, display.rezeroed)
     return ScaleResult(display, bool(ends) and whole > ends, poured, rounding, spread, least, most,
                        whole < least * (1 - 1e-9), _fix(display, poured, batch, values))
 

@@ -66,11 +66,11 @@ def fix_line(found: Found, values: Values) -> Line:
 
 def _rests_on(values: Values) -> Said:
     """What a scale's hold on the ratio rests on: its step and what else."""
-    scale, by_weight = values["scale"], values["system"]["by_weight"]
-    step, own = on_scale(scale["step"], scale["step_unit"], values), scale.get("own_error")
-    if not own:
-        return message("scale-spread.step" if by_weight else "scale-spread.densities", step=step)
-    return message("scale-spread.own" if by_weight else "scale-spread.both", step=step, error=quantity(own, "g", UP))
+    scale = values["scale"]
+    said = message("scale-spread.own" if values["system"]["by_weight"] else "scale-spread.both",
+                   step=on_scale(scale["step"], scale["step_unit"], values),
+                   error=quantity(ratio_doubt.own_error(scale), "g", UP))
+    return noted([said, "scale-spread.guess"]) if scale.get("own_error") is None else said
 
 
 def readings(display: Found, values: Values) -> list[Line]:

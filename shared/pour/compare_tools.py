@@ -77,9 +77,9 @@ def _scale(values: Values, batch: ratio.Mix) -> Standing:
     readings = running(batch.masses, step, (), rezeroed)
     rounded = [after - before for before, after in zip((0.0,) + readings, readings)]
     rounding = abs(ratio_error(rounded, batch.masses)) if min(rounded) > 0 else 1.0
-    doubted = ratio_doubt.step_of(values["scale"])
-    error = rounding + COVERAGE * worst_uncertainty(batch.masses, doubted, rezeroed)
-    return Standing("scale", error, smallest_batch(batch.masses, doubted, tolerance(values), rezeroed), "kg")
+    error = rounding + COVERAGE * worst_uncertainty(batch.masses, ratio_doubt.doubted(values["scale"]), rezeroed)
+    least = smallest_batch(batch.masses, ratio_doubt.step_of(values["scale"]), tolerance(values), rezeroed)
+    return Standing("scale", error, least, "kg")
 
 
 def _pumps(values: Values, batch: ratio.Mix) -> "Standing | None":

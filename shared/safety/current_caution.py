@@ -1,6 +1,7 @@
 """Current caution: the caution that matters now on a screen, from what is typed and what was answered there."""
 from collections import namedtuple
 
+from ..catalogue.hazards import signs_of
 from ..clock.sun import sun_of
 from ..forms.errors import InputError
 from ..forms.late import late
@@ -40,7 +41,7 @@ def reckon(values: Values, answers: list) -> CurrentResult:
     for name in names:
         grave = gravest(name, known["codes"])
         if grave:
-            signs.extend([sign for sign in grave[2].split(" ") if sign and sign not in signs])
+            signs.extend([sign for sign in signs_of(grave) if sign not in signs])
     first, heats = _first([name for name in names if name not in HEATS], [name for name in names if name in HEATS],
                           names[0])
     return CurrentResult(first, heats, signs, known)

@@ -2,7 +2,7 @@
 from collections import namedtuple
 
 from ..catalogue.cautions import OWN_CODES
-from ..catalogue.hazards import CLASSES, EVERY, PICTOGRAMS, PRECAUTIONS, PRECEDENCE, SIGNAL_WORDS, hazard
+from ..catalogue.hazards import CLASSES, EVERY, PICTOGRAMS, PRECAUTIONS, PRECEDENCE, SIGNAL_WORDS, hazard, signs_of
 from ..things.statements import codes, single
 
 USUAL = ("resin", "hardener")
@@ -54,8 +54,7 @@ def signs(found: "list[str] | tuple[str, ...]") -> "list[str]":
     (['corrosion', 'exclamation', 'environment'], ['exclamation'], ['skull'])
     """
     plain = single(found)
-    carried = [(sign, row[0][:4]) for row in [hazard(code) for code in plain] if row and row[2]
-               for sign in row[2].split(" ")]
+    carried = [(sign, row[0][:4]) for row in [hazard(code) for code in plain] if row for sign in signs_of(row)]
     present = [sign for sign, _ in carried]
     needless: list = []
     for sign, cause, replaced, _, _ in PRECEDENCE:

@@ -4,6 +4,7 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 """
 from ..catalogue import fillers, systems, tools, vessels
 from ..catalogue.marks import UNMEASURED
+from ..catalogue.measuring import OWN_ERROR
 from ..catalogue.ratios import HEAVIEST, LIGHTEST, STOP
 from ..equations.shelf import day_number
 from ..equations.weighing import furthest_off
@@ -14,7 +15,7 @@ from ..forms.late import late
 from ..forms.rows import in_marks
 from ..forms.types import Found, Function, Said
 from ..words.languages import Reader
-from ..words.messages import message, number, quantity, row
+from ..words.messages import fact, message, number, quantity, row
 from ..words.messages import typed as as_typed
 from ..words.numbers import UP, shown
 from ..words.texts import said
@@ -242,7 +243,7 @@ SCALE = Record("scale", "kind-scale", (
     Number("most", "kind-scale-most", unit="g", low=10, high=200000, optional=True),
     # three of the coarsest steps: what a scale may be off in service
     Number("own_error", "kind-scale-own-error", unit="g", low=0, high=300, optional=True,
-           help="kind-scale-own-error.help"),
+           help=message("kind-scale-own-error.help", share=fact("%", OWN_ERROR))),
 ), tools.SCALES, own=("step",), shows="step")
 
 
