@@ -113,7 +113,9 @@ def test_no_plain_english_is_left_on_a_page(narrow, strange, path):
 UNREAD = """() => [...document.querySelectorAll("input.number, .group-row input.words")]
   .filter((one) => one.checkVisibility({ visibilityProperty: true }) && one.scrollWidth > one.clientWidth + 1)
   .map((one) => `${one.name}: ${one.value}`)"""
-TYPE = """(typed) => { for (const [name, text] of Object.entries(typed)) document.getElementsByName(name)[0].value = text; }"""
+TYPE = """(typed) => {
+  for (const [name, text] of Object.entries(typed)) document.getElementsByName(name)[0].value = text;
+}"""
 
 
 @pytest.mark.parametrize("wide", [320, 360, 412])
