@@ -73,7 +73,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
               "spreaders": "radius"}),
     "plan": ("possible batch_count crews end cups bags gloves limited_by slack window_share largest_mix "
              "smallest_mass surplus_mass late_by too_cold working_temperature",
-             {"batches": "batch crew start end latest_start done length too_late air_temperature",
+             {"batches": "batch crew start end latest_start done length too_late air_temperature surplus_mass",
               "deadlines": "batch window done_by",
               "mixes": "batch mix mass measured_mass filler_mass bag_volume tray_mass surplus_mass",
               "parts": "batch mix part name mass", "steps": "batch crew step who start end done",
@@ -387,7 +387,8 @@ def plan(found: Any, values: dict, who: Reader) -> Data:
     if found.none:
         return {"possible": False, "too_cold": found.cold is not None,
                 "working_temperature": found.cold and found.cold.least, "late_by": getattr(found.none, "over", None),
-                "limited_by": getattr(found.none, "limit", None),
+                "limited_by": getattr(found.none, "limit", None), "smallest_mass": getattr(found.none, "least", None),
+                "largest_mix": getattr(found.none, "most", None),
                 "helps": [{"helps": one.name} for one in getattr(found.none, "helps", None) or ()]}
     summary = found.summary
     coats = [row | {"surface": str(row["surface"]), "area": one.row["area"], "sand_first": one.latest is None,
@@ -406,7 +407,10 @@ def plan(found: Any, values: dict, who: Reader) -> Data:
             for limit, by in [*one.batch.deadlines, *([("tape", one.details.tape)]
                                                       if one.details and one.details.tape is not None else [])]],
         "largest_mix": summary.largest, "smallest_mass": summary.least, "surplus_mass": summary.over,
-        "late_by": found.asked.late, "batches": tables.batches(found), "mixes": [], "parts": [], "steps": [],
+        "late_by": found.asked.late, "batches": [
+            row | {"surplus_mass": one.details and one.details.over}
+            for row, one in zip(tables.batches(found), found.batches, strict=True)],
+        "mixes": [], "parts": [], "steps": [],
         "windows": [{"window": one.limit, "mass": one.mass, "temperature": one.at, "usable_time": one.span,
                      "thick_time": one.end, "longer_time": one.longer} for one in summary.windows],
         "helps": [{"helps": one.name, "batch_count": one.batches} for one in summary.helps or ()]}

@@ -107,3 +107,28 @@ def test_no_plain_english_is_left_on_a_page(narrow, strange, path):
     look(narrow, strange.url, path, "xx")
     left = {text: pseudo.english(text, "Covemix") for text in narrow.evaluate(SAID)}
     assert {text: words for text, words in left.items() if words} == {}
+
+
+# what stands in a field and does not fit into it
+UNREAD = """() => [...document.querySelectorAll("input.number, .group-row input.words")]
+  .filter((one) => one.checkVisibility({ visibilityProperty: true }) && one.scrollWidth > one.clientWidth + 1)
+  .map((one) => `${one.name}: ${one.value}`)"""
+TYPE = """(typed) => {
+  for (const [name, text] of Object.entries(typed)) document.getElementsByName(name)[0].value = text;
+}"""
+
+
+@pytest.mark.parametrize("wide", [320, 360, 412])
+def test_a_list_and_a_name_stand_whole_in_their_field(chromium, strange, wide):
+    with fresh(chromium, viewport={"width": wide, "height": 740}) as (page, _):
+        page.goto(strange.url + "/kit/")
+        page.locator("[data-add=system]").click()
+        page.evaluate(OPEN)
+        page.evaluate(TYPE, {"system.on_shelf": "800 g : 300 g", "system.densities": "1.14 : 0.97 g/mL",
+                             "system.weighed": "112.4 : 96.3 g", "system.by_weight": "100 : 33"})
+        assert page.evaluate(UNREAD) == []
+        page.goto(strange.url + "/boat/")
+        page.locator("[data-form].live").wait_for(state="attached")
+        page.evaluate(OPEN)
+        page.evaluate(TYPE, {"joints.0.width": "75 : 100 mm", "joints.0.angle": "142 : 128 : 121"})
+        assert page.evaluate(UNREAD) == []
