@@ -19,6 +19,7 @@ const LOOK = 20_000; // ms between two looks at what can still be saved
 const BEAT = 2000; // ms from one kept count to the next
 const HELP = "plan.part"; // where a piece of somebody else's run is kept
 const PART = "run."; // before the names that a link of one tells of the run itself
+const SEAL = ["v", "by", "end"]; // what a link of the plan alone is closed with
 const WAY = 10; // s that the code of a piece is taken to be on its way: of what must not last too long the older age counts
 const TUBS = "batches"; // whose rows teach the dose of a filler
 const unitOf = (text) => text.split(/\s/).at(-1);
@@ -84,6 +85,7 @@ export class Run extends Steps {
     const done = this.ran.map(([step]) => step);
     const left = new Map(got.steps.filter(({ ran }) => ran?.includes(".") && !done.includes(ran))
       .map(({ ran, what }) => [Number(ran.split(".")[1]) + 1, what]));
+    this.plain = await ask({ hand: "plan", pairs: JSON.parse(this.state.asks) }).catch(() => null); // without what stands there anyway
     const acts = [...left].map(([part, piece]) => [piece, () => this.share(part, piece)]);
     if (acts.length === 1) acts[0][1]();
     else notice("hand", acts.length ? t("run-hand") : t("run-part.none"), acts);
@@ -97,10 +99,12 @@ export class Run extends Steps {
   address(part) {
     const url = new URL(location.href);
     url.hash = "";
-    const ran = this.ran.flatMap(([step, at], place) => [[`ran.${place}.step`, step], [`ran.${place}.at`, `${at.toFixed(0)} s`]]);
+    const met = Math.max(0, this.ran.findIndex(([, , , meets]) => meets)); // what was done before bears on no window
+    const ran = this.ran.slice(met).flatMap(([step, at], place) => [[`ran.${place}.step`, step], [`ran.${place}.at`, `${at.toFixed(0)} s`]]);
     const told = [["part", part], ...ran, ["ran_age", `${this.age.toFixed(0)} s`], ["ran_wall", (Date.now() / 1000).toFixed(0)],
       ["tape", this.state.all ? "all" : "fits"]];
-    url.search = new URLSearchParams([...JSON.parse(this.state.asks), ...told.map(([name, text]) => [PART + name, `${text}`])]).toString();
+    const asks = this.plain?.link.filter(([name]) => !SEAL.includes(name)) ?? JSON.parse(this.state.asks);
+    url.search = new URLSearchParams([...asks, ...told.map(([name, text]) => [PART + name, `${text}`])]).toString();
     return url.href;
   }
 
@@ -210,6 +214,7 @@ export class Run extends Steps {
   }
 
   paint() {
+    if (this.step.pairs && this.state.weighed) this.doubt = this.state.weighed;
     super.paint();
     const { what, other, ends, pairs } = this.step;
     this.at("what").textContent = what;
@@ -217,7 +222,6 @@ export class Run extends Steps {
     this.at("other").textContent = other;
     this.at("calendar").hidden = !ends.length;
     this.at("log").hidden = true; // it is kept by itself
-    if (this.state.weighed && pairs) this.at("under").textContent = bound(this.state.weighed);
     if (pairs && !this.state.kept) {
       this.state.kept = "yes";
       this.doings.finish(this.step);
