@@ -8,7 +8,7 @@ from html import unescape
 import house
 import pytest
 from covemix.server import api
-from covemix.server.build import BUNDLE, INSTALLED, sum_of
+from covemix.server.build import BUNDLE, INSTALLED, Build, sum_of
 from covemix.server.headers import HEADERS, OF_PAGES, is_page
 from covemix.server.lean import lean_page
 from covemix.server.pages import MOST_LINES, PAGES
@@ -213,13 +213,18 @@ def test_the_worker_keeps_every_file_and_every_page(client):
     assert all('data-form' in page for page in pages.values())
 
 
-def test_a_first_visit_stays_within_350_kB(client):
+@pytest.mark.parametrize("language, worker", [("en", "/sw.js"), ("de", "/sw.de.js")])
+def test_a_first_visit_stays_within_350_kB(client, language, worker):
     """Everything the worker keeps, as it crosses the wire: all screens, files, worker, manifest."""
-    files = sum(len(file.sent("gzip, br")[0]) for path, file in BUILD.files.items()
-                if path not in (*INSTALLED, *BUILD.later))
-    bundle = client.get(f"/v/{BUILD.id}/app.bin", headers={"accept-encoding": "gzip, br"}).headers
-    first = sum(len(gzip.compress(client.get(path).content)) for path in ("/", "/sw.js", "/manifest.webmanifest"))
-    assert files + int(bundle["content-length"]) + first < 350_000
+    own = Build(language=language)
+    files = sum(len(file.sent("gzip, br")[0]) for path, file in own.files.items()
+                if path not in (*INSTALLED, *own.later))
+    told = json.loads(re.search(r"const BUILD = (.*);", client.get(worker).text).group(1))
+    bundle = client.get("/" + told["bundle"], headers={"accept-encoding": "gzip, br"}).headers
+    first = sum(len(gzip.compress(client.get(path, headers={"accept-language": language}).content))
+                for path in ("/", worker, "/manifest.webmanifest"))
+    total = files + int(bundle["content-length"]) + first
+    assert total < 350_000, total
 
 
 def test_the_api_answers_in_the_language_that_is_asked_for(client):
