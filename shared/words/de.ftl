@@ -1426,7 +1426,7 @@ trial-keep = Mit diesem System sichern
 label-cure-fold = Aushärtezeiten vom Etikett
 label-cure-recoat = Überarbeiten ohne Schleifen, ab
 label-cure-until = Überarbeiten ohne Schleifen, bis
-    .early = Überarbeiten bis: muss später sein als „Überarbeiten ohne Schleifen, ab“
+    .early = Überarbeiten bis: muss später sein als „ab“
 label-cure-peel = Abreißgewebe ab nach
 label-cure-handle = Bewegen nach
 label-cure-sand = Schleifen nach
@@ -4391,11 +4391,7 @@ backup-changes =
         [comes] Hinzu
        *[goes] Entfernt
     }: { $store ->
-        [kit]
-            { $count ->
-                [one] { $count } Eintrag der Ausrüstung
-               *[other] { $count } Einträge der Ausrüstung
-            }
+        [kit] { $count } Stück Ausrüstung
         [log]
             { $count ->
                 [one] { $count } Protokolleintrag
