@@ -1425,7 +1425,7 @@ trial-keep = Mit diesem System sichern
 label-cure-fold = Aushärtezeiten vom Etikett
 label-cure-recoat = Überarbeiten ohne Schleifen, ab
 label-cure-until = Überarbeiten ohne Schleifen, bis
-    .early = Überarbeiten bis: muss später sein als „Überarbeiten ohne Schleifen, ab“
+    .early = Überarbeiten bis: muss später sein als „ab“
 label-cure-peel = Abreißgewebe ab nach
 label-cure-handle = Bewegen nach
 label-cure-sand = Schleifen nach
@@ -4426,11 +4426,7 @@ backup-changes =
         [comes] Neu
        *[goes] Entfernt
     }: { $store ->
-        [kit]
-            { $count ->
-                [one] { $count } Eintrag der Ausrüstung
-               *[other] { $count } Einträge der Ausrüstung
-            }
+        [kit] { $count } Stück Ausrüstung
         [log]
             { $count ->
                 [one] { $count } Protokolleintrag
