@@ -134,8 +134,8 @@ def _end(found: Found, values: Values) -> dict:
         logs = record_pairs(found.record) + [pair for pair in (
             ["mixture", system["name"] or "mixed"], ["lot", system["lot"]],
             ["thicken", "yes" if found.batch.laid.putty else ""]) if pair[1]]
-    told = dict(made("date", label, figure, sentences([under, "run-kept"]), _aloud(label, what), logs=logs), ran="", pours=[], what=what,
-                other="", ends="", pairs=_plan_pairs(found, values))
+    told = dict(made("date", label, figure, sentences([under, "run-kept"]), _aloud(label, what), logs=logs), ran="",
+                pours=[], what=what, other="", ends="", pairs=_plan_pairs(found, values))
     if ends and values["ran_wall"] is not None:
         told["made"] = values["ran_wall"]
         told["ends"] = [[what] + [None if time is None else _unix(found, time, values) for time in (begins, closes)]
