@@ -60,10 +60,10 @@ ALLOWED = {
     "views/screen.js": ("a form that stands alone", "alone"),
     "views/trial.js": ("how a pick marks what is of the kit", "kit"),
     "main.js": ("the run that was under way", "plan run"),
-    "views/run.js": ("only the page can measure them; two steps of a pour that it says itself; a piece by its link; "
-                     "what a weighed tub teaches",
+    "views/run.js": ("only the page can measure them; two steps of a pour that the run says itself; a piece by its "
+                     "link; what a weighed tub teaches",
                      "ran_age ran_wall air_age running clock lasts bound most tape step ran at done pour run plan part "
-                     "batches putty"),
+                     "by batches putty"),
     "views/steps.js": ("only the page can measure a wait", "lasts bound least aid"),
 }
 PATTERN = re.compile(r"[=(,] ?/((?:\\.|[^/\s])+)/[a-z]*[;,.)]")

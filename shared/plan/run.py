@@ -32,7 +32,7 @@ INPUTS = plan.INPUTS + (
     Number("ran_age", "timer-passed", unit="min", low=0, high=2880, optional=True),
     Number("air_age", "run-air", unit="min", low=0, high=2880, optional=True),
     Number("ran_wall", "elapsed-now", unit="s", low=0, high=FUTURE, optional=True, help="elapsed-now.help"),
-    Number("part", "run-part", low=1, high=999, whole=True, optional=True, help="run-part.help"),
+    Number("part", "run-part", low=1, high=999, whole=True, optional=True),
 )
 
 

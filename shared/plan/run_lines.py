@@ -69,7 +69,13 @@ def _step(found: Found, one: Found, values: Values) -> dict:
     if one.key == "gate":
         under = "run-saved.cut-done" if one.length else "run-saved.leave"
         own["other"] = "run-gate.all"
-    return dict(made(one.name, label, figure, under, rank=WARN if one.key == "gate" else ANSWER), **own)
+    return dict(made(one.name, label, figure, under, _aloud(label, figure),
+                     rank=WARN if one.key == "gate" else ANSWER), **own)
+
+
+def _aloud(label: Said, figure: Said) -> Said:
+    """For the ear: the step with its figure."""
+    return message("card-line.question", label=label, text=figure) if figure else ""
 
 
 def _pieces(found: Found) -> list:
@@ -127,8 +133,8 @@ def _end(found: Found, values: Values) -> dict:
         logs = record_pairs(found.record) + [pair for pair in (
             ["mixture", system["name"] or "mixed"], ["lot", system["lot"]],
             ["thicken", "yes" if found.batch.laid.putty else ""]) if pair[1]]
-    told = dict(made("date", label, figure, sentences([under, "run-kept"]), logs=logs), ran="", pours=[], what=what,
-                other="", ends="", pairs=_plan_pairs(found, values))
+    told = dict(made("date", label, figure, sentences([under, "run-kept"]), _aloud(label, what), logs=logs), ran="",
+                pours=[], what=what, other="", ends="", pairs=_plan_pairs(found, values))
     if ends and values["ran_wall"] is not None:
         told["made"] = values["ran_wall"]
         told["ends"] = [[what] + [None if time is None else _unix(found, time, values) for time in (begins, closes)]

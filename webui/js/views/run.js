@@ -87,8 +87,7 @@ export class Run extends Steps {
       .map(({ ran, what }) => [Number(ran.split(".")[1]) + 1, what]));
     this.plain = await ask({ hand: "plan", pairs: JSON.parse(this.state.asks) }).catch(() => null); // without what stands there anyway
     const acts = [...left].map(([part, piece]) => [piece, () => this.share(part, piece)]);
-    if (acts.length === 1) acts[0][1]();
-    else notice("hand", acts.length ? t("run-hand") : t("run-part.none"), acts);
+    notice("hand", acts.length ? t("run-hand") : t("run-part.none"), acts);
   }
 
   share(part, piece) {
@@ -170,9 +169,8 @@ export class Run extends Steps {
 
   // The tub was weighed before and after: the log and Pour keep it, and the dose that follows is told.
   async weighed({ filler, ...entry }) {
-    const { asks, keeps } = this.tub;
-    const [, [, mixed]] = keeps;
-    for (const [name, text] of Object.entries(entry)) if (text && bare({ value: text })) entry[name] = `${text.trim()} ${unitOf(mixed)}`;
+    const { asks } = this.tub;
+    for (const [name, text] of Object.entries(entry)) if (text && bare({ value: text })) entry[name] = `${text.trim()} ${unitOf(entry.mixed)}`;
     const place = reach(TUBS, asks.map(([name]) => name));
     const row = Object.entries(entry).map(([name, text]) => [`${TUBS}.${place}.${name}`, text]);
     const got = await ask({ move: "thicken", pairs: [...asks, ...row] }).catch(() => null);
