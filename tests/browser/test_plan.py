@@ -161,8 +161,9 @@ def test_the_boat_s_coats_are_a_day_on_a_phone_as_on_a_server(phone, standing):
     points = [("6:00", "12"), ("14:00", "24"), ("22:00", "14")]
     pairs = [["temperature_is", "points"], ["surfaces.0.area", "6.5"], ["surfaces.1.work", "sheathe"],
              ["surfaces.1.wet", "300"], ["surfaces.1.area", "3"], ["finish", "19:00"], ["pieces.0.length", "3"],
-             ["pieces.0.putty", "90"], ["pieces.0.wet", "60"]] + [[f"points.{place}.{name}", text] for place, row in enumerate(points)
-                                        for name, text in zip(("at", "temperature"), row, strict=True)]
+             ["pieces.0.putty", "90"], ["pieces.0.wet", "60"]]
+    pairs += [[f"points.{place}.{name}", text] for place, row in enumerate(points)
+              for name, text in zip(("at", "temperature"), row, strict=True)]
     there = phone.evaluate("""async (pairs) => {
       const { ask } = await part("engine/engine.js");
       return ask({ move: "plan", pairs });
