@@ -2,6 +2,8 @@
 import re
 
 import pytest
+from covemix.shared.door import moves
+from covemix.shared.forms import links
 from playwright.sync_api import expect
 
 from .conftest import figure, unanswered
@@ -149,3 +151,25 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     expect(phone.locator("[data-line=rates]")).to_contain_text("from 1 own batch")
     phone.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
     expect(phone.locator("[data-line=rates]")).not_to_contain_text("own batch")
+
+
+def test_the_boat_s_coats_are_a_day_on_a_phone_as_on_a_server(phone, standing):
+    phone.goto(standing.url + "/boat/")
+    phone.get_by_role("link", name="Plan coats and cloth").click()
+    phone.get_by_label("Wood and air temperature").fill("18")
+    expect(figure(phone, "layer_next")).to_contain_text("08:00")
+    points = [("6:00", "12"), ("14:00", "24"), ("22:00", "14")]
+    pairs = [["temperature_is", "points"], ["surfaces.0.area", "6.5"], ["surfaces.1.work", "sheathe"],
+             ["surfaces.1.wet", "300"], ["surfaces.1.area", "3"], ["finish", "19:00"], ["pieces.0.length", "3"],
+             ["pieces.0.putty", "90"], ["pieces.0.wet", "60"]]
+    pairs += [[f"points.{place}.{name}", text] for place, row in enumerate(points)
+              for name, text in zip(("at", "temperature"), row, strict=True)]
+    there = phone.evaluate("""async (pairs) => {
+      const { ask } = await part("engine/engine.js");
+      return ask({ move: "plan", pairs });
+    }""", pairs)
+    here = moves.answer("plan", links.tree(pairs))
+    assert there["errors"] == here["errors"] == []
+    assert [[line[part] for part in ("name", "label", "text", "rough")] for line in there["lines"]] == [
+        [line[part] for part in ("name", "label", "text", "rough")] for line in here["lines"]]
+    assert len([1 for line in here["lines"] if line["name"].startswith("layer_")]) > 5
