@@ -48,7 +48,7 @@ ALLOWED = {
     "views/backup.js": (POT + "; by which name a row of the file is told", "batch place what name log"),
     "views/clock.js": (POT + "; of one that ends it makes a batch of the log",
                        "pot system air batch container lost unseen duration jumped lasts bound most started by place "
-                       "timings said after used own_time seam mass temperature at outcome step in usable side"),
+                       "timings said after used own_time seam pieces mass temperature at outcome step in usable side"),
     "views/kit.js": ("which kind of thing is told, by which name, and what people learned",
                      "kind kit name people learned"),
     "views/log.js": ("a move's answer is laid out", "timings"),
