@@ -85,14 +85,3 @@ def test_at_each_step_of_a_run_every_field_and_key_is_whole(chromium, standing, 
         page.locator("[data-run-go]").click()
         found, seen = walk(page)
         assert found == {} and seen > 20
-
-
-@pytest.mark.parametrize("size", [{"width": 740, "height": 360}, {"width": 320, "height": 568}])
-def test_on_other_phones_too(chromium, standing, size):
-    with fresh(chromium, viewport=size) as (page, _):
-        page.clock.install()
-        page.goto(standing.url + POURS["scale, thickened"])
-        expect(page.locator("[data-status]")).not_to_be_empty()
-        page.locator("[data-along-go]").click()
-        found, _ = walk(page)
-        assert found == {}
