@@ -16,7 +16,7 @@ from covemix.server.pages import Pages
 from covemix.shared.boat.boat_rows import faces
 from covemix.shared.catalogue.demo_boat import NAMES as DEMO
 from covemix.shared.clock.pot_names import BEFORE, KNOWN
-from covemix.shared.door import card, filed, handover, moves
+from covemix.shared.door import card, handover, moves, saved_file
 from covemix.shared.forms.declared import find_in
 from covemix.shared.things.learned_rates import read_learned
 from covemix.shared.things.own_timings import read_timings
@@ -359,7 +359,7 @@ def test_the_pieces_of_a_batch_are_kept_by_name_face_and_part(language, log, pot
     assert said_of("log", {"planned": "3", "seam": "Stem inside"}, "summary", language)[1] == "Stem inside"
     assert said_of("pot", {**POT, "place": "Keel to Stem"}, "place", language)[1].endswith(" · Keel to Stem")
     rows = [["2026-06-01 08:30", {"planned": "3", **one}] for one in ({"pieces": PIECES}, {"seam": "Bow"}, {})]
-    made = filed.filed({"file": "log.log.csv", "rows": rows, "units": "metric", "decimal": "."}, None, language)
+    made = saved_file.filed({"file": "log.log.csv", "rows": rows, "units": "metric", "decimal": "."}, None, language)
     seams = [row[2] for row in csv.reader(made["text"].splitlines()[1:])]
     assert seams == [log, "Bow", ""]
     for text in ("|||", "Stem", "||2/", "nth 2", "Stem|roof|1/x"):

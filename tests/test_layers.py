@@ -7,7 +7,7 @@ from covemix.server import examples
 from covemix.shared.catalogue.cure_times import ENERGY, STAGES
 from covemix.shared.catalogue.rates import POSITIONS
 from covemix.shared.catalogue.surfaces import BY_KEY
-from covemix.shared.door import filed, moves
+from covemix.shared.door import moves, saved_file
 from covemix.shared.equations.kinetics import GAS_CONSTANT
 from covemix.shared.forms import inputs, links
 from covemix.shared.plan import layers, plan
@@ -208,7 +208,7 @@ def test_what_cannot_be_coated_is_told_at_its_field(typed, field):
 
 
 def of_file(name, typed):
-    return filed.filed({"file": name, "pairs": pairs(typed), "day": "2026-11-27", "now": 0.0, "decimal": "."})["text"]
+    return saved_file.filed({"file": name, "pairs": pairs(typed), "day": "2026-11-27", "now": 0.0, "decimal": "."})["text"]
 
 
 def test_calendar_and_table_hold_the_same_days():
