@@ -11,6 +11,7 @@ from covemix.shared.clock import cure_stops
 from covemix.shared.door import moves
 from covemix.shared.files import table_rows as tables
 from covemix.shared.mix.label_words import parts_said
+from covemix.shared.mix.ratio_doubt import own_error
 from covemix.shared.mix.ratio_doubt_lines import stopped
 from covemix.shared.plan import run_dates
 from covemix.shared.words.languages import Reader
@@ -31,7 +32,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "ratio": ("mass volume density hardener_per_hundred ideal_per_hundred share_of_ideal label_contradicts_itself "
               "label_gap more_hardener_than_resin", {"parts": PARTS + " parts_by_weight parts_by_volume"}),
     "measure": (MEASURED + " wanted_volume whole_volume whole_mass worst_reading_error narrower_width cup_takes "
-                "fill_height mass_in_cup " + POT,
+                "fill_height mass_in_cup scale_error " + POT,
                 {"parts": PARTS + OF_TOOL, "tools": "way ratio_error smallest_mass smallest_volume holds_ratio"}),
     "rescue": ("state time_left stir_time usable_time must_add in_ratio ratio_error wanted_error mass volume fits_cup "
                "cup_takes add_filler_mass mass_in_cup",
@@ -161,6 +162,7 @@ def _way(found: Any, values: dict, who: Reader) -> Data:
     told: Data = {"way": way, "pours": 1}
     if way == "scale":
         told |= {"parts_done": found.display.done, "wanted_error": found.most, "reading_error": found.spread,
+                 "scale_error": own_error(values["scale"]),
                  "smallest_mass": found.least, "too_small": found.too_small, "too_much_for_scale": found.over,
                  "rounding_error": found.rounding and found.rounding.error,
                  "parts": _parts(system, who, mass=found.display.masses, scale_reading=found.display.readings)}

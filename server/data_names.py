@@ -56,6 +56,7 @@ NAMES = {name: Name(unit, meaning) for name, unit, meaning in (
     ("wanted_error", "1", "The ratio error to aim for"),
     ("ratio_error", "1", "How far the ratio is off by what was measured; above 0, of the worst part"),
     ("rounding_error", "1", "How far the ratio is off by the steps of the tool alone"),
+    ("scale_error", "kg", "How far the scale may be off beyond its step: as typed, else our estimate"),
     ("reading_error", "1", "How far the ratio may be off by reading, at two standard deviations"),
     ("in_ratio", FLAG, "Whether the ratio is within the error to aim for"),
     ("smallest_mass", "kg", "The smallest batch whose ratio the tool holds, by mass"),

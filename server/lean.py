@@ -101,7 +101,7 @@ def kinds_of_rows(module: Module) -> dict[tuple[int, int], str]:
     the class may have a short one.
 
     >>> lean("Spec = namedtuple('Spec', ('kind',))\\n")
-    'Spec=namedtuple("_",(\'kind\',))\\n'
+    'Spec=namedtuple("_",(\\'kind\\',))\\n'
     """
     return {module.place(one.args[0].lineno, one.args[0].col_offset): '"_"' for one in module.nodes
             if isinstance(one, ast.Call) and isinstance(one.func, ast.Name) and one.func.id == "namedtuple"}

@@ -15,11 +15,16 @@ from covemix.shared.words.written import reader
 SEAM = (("joints.0.angle", "90"), ("joints.0.length", "2.4"))
 
 
+def of_seams(lead):
+    """Whether a lead of the boat goes to a plan of seams; the one of coats and cloth has a list of its own."""
+    return lead["screen"] == "plan" and any(name.startswith("pieces.") for name, _ in lead["pairs"])
+
+
 def plans_of(*pairs):
     """The pieces of each plan that the boat leads to, as dicts of typed text, with the lead's label."""
     found = moves.answer("boat", links.tree(pairs))
     assert not found["errors"], found["errors"]
-    leads = [lead for lead in found["leads"] if lead["screen"] == "plan"]
+    leads = [lead for lead in found["leads"] if of_seams(lead)]
     return [(lead["label"], list(links.tree(lead["pairs"])["pieces"].values())) for lead in leads]
 
 
@@ -74,7 +79,7 @@ def plans_as_led(*pairs, **typed):
     found = moves.answer("boat", links.tree(pairs))
     assert not found["errors"], found["errors"]
     made = [moves.answer("plan", links.tree(lead["pairs"] + list(typed.items())))
-            for lead in found["leads"] if lead["screen"] == "plan"]
+            for lead in found["leads"] if of_seams(lead)]
     return {row["name"]: row for row in found["lines"]}, [{row["name"]: row for row in one["lines"]} for one in made]
 
 
@@ -103,7 +108,7 @@ def test_the_shopping_list_of_seams_that_are_all_planned_is_what_their_plan_uses
     seams = (("joints.0.angle", "90"), ("joints.0.length", "1.5"), ("joints.0.copies", "9"), ("weave", "no"))
     boat_says, (planned,) = plans_as_led(*seams, temperature="20 °C")
     values, _ = read(moves.module("plan").INPUTS, links.tree(
-        [pair for lead in moves.answer("boat", links.tree(seams))["leads"] if lead["screen"] == "plan"
+        [pair for lead in moves.answer("boat", links.tree(seams))["leads"] if of_seams(lead)
          for pair in lead["pairs"]] + [["temperature", "20 °C"]]))
     laid = [one for _, groups, _ in moves.module("plan").planned(values).crews for one in groups]
     assert planned["batches"]["value"] == len(laid) == boat_says["batches"]["value"] > 1
@@ -130,7 +135,7 @@ def test_generated_boats_count_what_their_plans_count(seed):
     boat_says = {row["name"]: row for row in found["lines"]}
     total, poured, cups = 0, 0.0, 0
     for lead in found["leads"]:
-        if lead["screen"] == "plan":
+        if of_seams(lead):
             values, errors = read(moves.module("plan").INPUTS, links.tree(lead["pairs"]))
             assert not errors
             crews = moves.module("plan").planned(values).crews
@@ -236,7 +241,7 @@ def test_what_one_question_counted_is_not_kept_for_the_next(monkeypatch):
     counts = []
     for _ in range(2):
         made.clear()
-        leads = [lead for lead in moves.answer("boat", {})["leads"] if lead["screen"] == "plan"]
+        leads = [lead for lead in moves.answer("boat", {})["leads"] if of_seams(lead)]
         counts.append(len(made))
     assert counts == [len(leads)] * 2
 

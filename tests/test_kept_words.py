@@ -27,8 +27,8 @@ from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from house import build
 
-# names of the example's joints, which are the user's own from the tap on
-IN_WORDS = re.compile(r"pieces\.\d+\.name|joints\.\d+\.name")
+# names of the example's joints and faces, which are the user's own from the tap on
+IN_WORDS = re.compile(r"(pieces|joints|surfaces)\.\d+\.name")
 EXAMPLE = tuple(DEMO)
 SPOKEN = tuple(LANGUAGES)  # before another test makes one up
 POT = {"started": "1000", "duration": "30", "now": "1300", "elapsed": "300"}

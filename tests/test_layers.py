@@ -208,7 +208,8 @@ def test_what_cannot_be_coated_is_told_at_its_field(typed, field):
 
 
 def of_file(name, typed):
-    return saved_file.filed({"file": name, "pairs": pairs(typed), "day": "2026-11-27", "now": 0.0, "decimal": "."})["text"]
+    asked = {"file": name, "pairs": pairs(typed), "day": "2026-11-27", "now": 0.0, "decimal": "."}
+    return saved_file.filed(asked)["text"]
 
 
 def test_calendar_and_table_hold_the_same_days():

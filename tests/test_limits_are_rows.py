@@ -46,6 +46,7 @@ OTHERS = {
     "seam/impossible_joints": {0.999: "of a degree: typed degrees are whole"},
     "seam/joint_leads": {0.0021: "what a sheet of paper takes", 0.09: "at most"},
     "surface/pots": {0.2: "any pot that becomes a film", 0.01: "room that is left in any cup"},
+    "things/piece_names": {30: "pieces kept of a batch"},
     "things/learned_rates": {7: "words of a kept rate", 20: "times: no more is read"},
     "things/own_timings": {
         6: "that are kept", 172800: "as the clock asks for it: seconds", 0.001: "kilograms", 20: "kilograms",

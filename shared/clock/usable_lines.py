@@ -56,7 +56,7 @@ def band_text(hot: float, cool: float, hardly: bool) -> Said:
     >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> said(band_text(425.0, 303.0, False), reader()), said(band_text(371.0, 294.0, True), reader())
-    ('over 150 °C, or only 25 °C', '100 °C, or hardly above the air')
+    ('over 150 °C, at best 25 °C', '100 °C, or hardly above the air')
     """
     if cool > MOST_PEAK:
         return peak_text(hot)
