@@ -13,6 +13,8 @@ from ..forms.memo import once
 from ..forms.remembered import remembered
 from ..forms.types import Values
 from ..surface.faces import COAT, SHEATHE, WORKS, only
+from ..things.label_cure import ROWS
+from ..things.label_cure import check as check_label
 from ..things.lowest_temperature import lowest
 from ..words.messages import message
 from ..words.numbers import ceiling
@@ -71,6 +73,12 @@ def pots(values: Values, plan: "day.Plan", row: Values, number: int) -> Pots:
     each = mixing + row["area"] / count * pace
     return Pots(count, max(laid / count + left, day.smallest(values)), each,
                 count * each + (count - 1) * values["pause"])
+
+
+def check(values: Values) -> None:
+    """A label's hours tell when a coat may follow, if they say at what temperature."""
+    if values["surfaces"] and [name for name, _, _ in ROWS if values["system"].get(name) is not None]:
+        check_label(values)
 
 
 def stages(values: Values, plan: "day.Plan", start: float) -> dict:

@@ -123,6 +123,7 @@ def check_asked(values: Values) -> None:
     """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
     if not (values["pieces"] or values["surfaces"]):
         INPUTS[0].refuse("pieces", message("field-rows.least", least=1))
+    layers.check(values)
     system = values["system"]
     pots = own_pots(timings_of(working_times.timed(values)))
     timed = system["pot_time"] is not None or not pots

@@ -4238,7 +4238,7 @@ welcome-seam = Do a seam
 welcome-boat = Plan a boat
 amount-of-what = of what
 pick-yours = Your own
-pick-as-typed = Own figures, as typed below
+pick-as-typed = Figures typed below
 pick-built-in = Built in, typical figures
 pick-keep = Save in the kit
 select-unsaid = not set
@@ -4252,7 +4252,7 @@ row-copy = Copy to the other side
 row-sides = port starboard left right
 # reference: a link to a page for people who write programs
 kit-page =
-  .none = Nothing yet. Until then typical values count, some not verified.
+  .none = Nothing of your own yet. Until then every screen uses typical values, some not verified.
   .add = Add
   .unread = Saved, but cannot be read here
   .log = Poured batches: the log

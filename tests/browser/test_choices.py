@@ -27,7 +27,7 @@ def opened(page, address):
 def test_a_new_system_starts_empty_and_by_pumps_asks_for_what_is_missing(kit, standing):  # noqa: F811
     """Old main: 1 : 1 by volume stood behind it, and "11 strokes" each were in ratio."""
     shelf(kit, "Resin system").get_by_role("button", name="Add").click()
-    assert chosen(system(kit)) == "Own figures, as typed below"
+    assert chosen(system(kit)) == "Figures typed below"
     kit.locator("[name='system.name']").fill("Harbour mix")
     kit.locator("[name='system.by_weight']").fill("100:44")
     kit.get_by_role("button", name="Save", exact=True).click()

@@ -88,7 +88,7 @@ def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
 def test_a_browser_that_reads_no_codes_says_what_to_do(sheet):
     sheet.evaluate("delete window.BarcodeDetector")
     expect(sheet.get_by_role("button", name="Scan a code")).to_be_hidden()
-    expect(sheet.get_by_text("use the phone's own camera")).to_be_visible()
+    expect(sheet.get_by_text("use the phone's camera")).to_be_visible()
 
 
 # what a browser's own reader finds in a frame of the camera; the camera is Chromium's own false one
