@@ -245,3 +245,13 @@ def test_a_boat_hands_its_coats_and_cloth_to_a_plan():
     assert stays == pytest.approx(of_coats.on_wood, rel=0.01)
     assert len(plan.reckon(values).layers) == 5
     assert examples.BODIES["plan"]["pieces"], "a plan of seams alone stays what it was"
+
+
+def test_hours_of_a_label_without_their_temperature_are_told_at_their_field():
+    """As the clock tells it; where no coat is planned nobody needs them."""
+    label = {"system.by_weight": "100:30", "system.pot_time": "25", "system.pot_mass": "100",
+             "system.pot_temperature": "25", "system.speed": "medium", "system.cure_recoat": "6"}
+    found = moves.answer("plan", links.tree(pairs({**DECK, **label})))
+    assert [error["field"] for error in found["errors"]] == ["system.cure_temperature"]
+    found = moves.answer("plan", links.tree(pairs({**SEAM, **label, "temperature": "20"})))
+    assert "system.cure_temperature" not in [error["field"] for error in found["errors"]]
