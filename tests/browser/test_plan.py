@@ -158,6 +158,7 @@ def test_the_boat_s_coats_are_a_day_on_a_phone_as_on_a_server(phone, standing):
     phone.get_by_role("link", name="Plan coats and cloth").click()
     phone.get_by_label("Wood and air temperature").fill("18")
     expect(figure(phone, "layer_next")).to_contain_text("08:00")
+    expect(phone.locator("[data-run-go]")).to_be_hidden()  # no seam is to be laid
     points = [("6:00", "12"), ("14:00", "24"), ("22:00", "14")]
     pairs = [["temperature_is", "points"], ["surfaces.0.area", "6.5"], ["surfaces.1.work", "sheathe"],
              ["surfaces.1.wet", "300"], ["surfaces.1.area", "3"], ["finish", "19:00"], ["pieces.0.length", "3"],
