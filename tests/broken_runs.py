@@ -1246,25 +1246,16 @@ def prepared(folder: Path):
     (folder / "sitecustomize.py").write_text(LIGHTLY, encoding="utf-8")
 
 
-LIGHTLY = """import functools, gzip, hashlib, json, os, pathlib
+LIGHTLY = """import gzip, os, pathlib, sys
 if os.environ.get("PACKED_LIGHTLY"):
     import brotli
-    from covemix.server.build import Build
-    packed, zipped, made = brotli.compress, gzip.compress, Build.engine.func
+    here = pathlib.Path(__file__).parent
+    sys.path.append(str(here / "tests"))
+    import made_once
+    packed, zipped = brotli.compress, gzip.compress
     brotli.compress = lambda data, **how: packed(data, quality=1)
     gzip.compress = lambda data, *how, **more: zipped(data, 1, **more)
-
-    def engine(self):
-        read = [path for room in ("shared", "webui/js/engine") for path in sorted((self.house / room).rglob("*.*"))
-                if path.suffix in (".py", ".ftl", ".js")]
-        key = hashlib.sha256(b"".join(path.read_bytes() for path in read) + self.language.encode()).hexdigest()
-        kept = pathlib.Path(__file__).with_name(f"engine-{key[:16]}.json")
-        if not kept.exists():
-            kept.write_text(json.dumps(made(self)), encoding="utf-8")
-        return json.loads(kept.read_text(encoding="utf-8"))
-
-    Build.engine = functools.cached_property(engine)
-    Build.engine.__set_name__(Build, "engine")
+    made_once.share(here / "made")
 """
 
 

@@ -1,4 +1,5 @@
 """Table rows: what a boat takes to buy and to cut and the batches of a day, as named values in SI."""
+from ..equations.civil_date import DAY
 from ..equations.types import Like
 
 LETTERS = "abcde"  # of the parts of a mix: a is the resin
@@ -61,4 +62,4 @@ def layers(found: Like) -> list:
 
 def of_day(found: Like) -> list:
     """Batches, then coats, each with its day, from 1."""
-    return [dict(row, day=row["start"] // 86400 + 1) for row in batches(found) + layers(found)]
+    return [dict(row, day=row["start"] // DAY + 1) for row in batches(found) + layers(found)]

@@ -17,7 +17,7 @@ from ..forms.types import Values
 from ..mix.ratio import basis
 from ..mix.ratio_doubt import step_of
 from ..things.own_timings import read_timings
-from ..things.work_rates import paces
+from ..things.work_rates import factors, paces
 from . import progress
 from .working_times import WorkingTimes
 
@@ -168,7 +168,7 @@ def cut_pieces(values: Values, people: int, windows: Windows, warmth: Profile,
 
     returns: (work, cuts, hopeless); hopeless: groups no cut can save
     """
-    speeds, position = [one.rate for one in paces(values)], dict([(row[0], row[2]) for row in POSITIONS])
+    speeds, position = [one.rate for one in paces(values)], factors(POSITIONS)
     whole = _whole_pieces(values, speeds, position)
     work = laying(values, whole, people, windows, warmth, limit)
     if grouping.furthest(work, 0.0)[1] is None:  # what can be laid with others can be laid alone

@@ -13,6 +13,7 @@ from ..forms.memo import once
 from ..forms.remembered import remembered
 from ..forms.types import Values
 from ..surface.faces import COAT, SHEATHE, WORKS, only
+from ..things import work_rates
 from ..things.label_cure import ROWS
 from ..things.label_cure import check as check_label
 from ..things.lowest_temperature import lowest
@@ -56,9 +57,9 @@ def pots(values: Values, plan: "day.Plan", row: Values, number: int) -> Pots:
     areal = row["wet"] if cloth else row["first"] if number == 1 else row["later"]
     name = PACES[cloth].name
     pace = values[name] * (row["layers"] if cloth else 1) / day.hands(values)
-    pace /= dict([(one[0], one[2]) for one in POSITIONS])[row["position"]]
+    pace /= work_rates.factors(POSITIONS)[row["position"]]
     if values[name] == BY_KEY[name].value:  # nobody typed another
-        pace /= dict([(one[0], one[2]) for one in HANDS])[values["hand"]]
+        pace /= work_rates.factors(HANDS)[values["hand"]]
     windows, mixing, left = plan.windows, values["mix_wet"], values["left_wet"]
     share = windows.share / plan.profile.pace_at(plan.profile.warmest)
     far, room = reach(windows.film * share, mixing, pace), day.largest(values) - left
@@ -101,7 +102,8 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
     begins, ends = values["start"], values["finish"]
     hours = begins, ends if ends and ends > begins else begins + LONG_DAY
     free = max([batch.steps[-1].end + values["pause"] for batch in plan.followed()] + [begins])
-    known, found, waiting = {}, [], [(row, None) for row in values["surfaces"]]  # type: dict, list, list
+    known, found = {}, []  # type: dict, list
+    waiting = [(row, None, pots(values, plan, row, 1)) for row in values["surfaces"]]  # type: list
 
     def at(stage: str, time: float) -> "float | None":
         """When a stage is reached by a mixing at that time [s on the clock]"""
@@ -113,16 +115,15 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
 
     while waiting:
         ready = []
-        for place, (row, last) in enumerate(waiting):
-            made = pots(values, plan, row, last.number + 1 if last else 1)
+        for place, (_, last, made) in enumerate(waiting):
             after = follows(max(free, last.opens if last else free), last and last.closes,
                             last and last.sands and max(free, last.sands), min(made.lasts, hours[1] - begins), hours)
             if after:
-                ready.append((after[0], (last and after[1]) or hours[1] * 99, place, made, after[1]))
+                ready.append((after[0], (last and after[1]) or hours[1] * 99, place, after[1]))
         if not ready:
             break
-        start, _, place, made, latest = sorted(ready, key=lambda one: one[:3])[0]
-        row, last = waiting[place]
+        start, _, place, latest = sorted(ready, key=lambda one: one[:3])[0]
+        row, last, made = waiting[place]
         end, number = start + made.lasts, last.number + 1 if last else 1
         opens = closes = sands = None
         if number < row["coats"]:
@@ -130,8 +131,8 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
         found.append(Layer(row, number, tuple([start + pot * (made.each + values["pause"])
                                                for pot in range(made.count)]), end, made, latest, opens, closes,
                            sands and opens and max(opens, sands)))
-        waiting[place] = row, found[-1]
-        if opens is None:
-            waiting.pop(place)
+        waiting.pop(place)
+        if opens is not None:
+            waiting.insert(place, (row, found[-1], pots(values, plan, row, number + 1)))
         free = end + values["pause"]
     return found

@@ -15,11 +15,20 @@ SHORT = {"place": "pace-place", "tool": "pace-tool", "clean": "pace-clean", "wet
 Pace = namedtuple("Pace", ("name", "rate", "whence", "learned"))
 
 
+def factors(rows: tuple) -> "dict[str, float]":
+    """How quick each of HANDS or of POSITIONS is, of the first of them.
+
+    >>> factors(HANDS)["practised"]
+    1.0
+    """
+    return dict([(row[0], row[2]) for row in rows])
+
+
 def paces(values: dict) -> list:
     """How fast each step goes, downhand and for one person: typed in the plan, the crew's own, learned, remembered."""
     crew = values["crew"]
     own = read_learned(crew["learned"]) if crew["learned"] else {}
-    hand = dict([(one[0], one[2]) for one in HANDS])[values["hand"]]
+    hand = factors(HANDS)[values["hand"]]
     found = []
     for name, _, usual, _, _, _ in RATES:
         typed, kept = values[name + "_rate"], crew[name]
