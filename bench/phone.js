@@ -13,6 +13,7 @@ const begun = async (script) => {
   await new Promise((resolve, reject) => {
     worker.onmessage = ({ data }) => (data.ready ? resolve() : reject(new Error(data.broken)));
     worker.onerror = reject;
+    setTimeout(() => reject(new Error("it never began")), 30_000);
     worker.postMessage({ wasm, bundle, unpacker, channel: "bench" });
   });
   const took = performance.now() - start;

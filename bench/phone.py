@@ -56,7 +56,7 @@ class Wire:
             path = scope.get("path", "")
             if "/bench/" in path:
                 name = path.rpartition("/")[2]  # what it needs of the app is sent there within another script
-                file = ENGINE / name if name == "interpreter.js" else HERE / "floor" / name
+                file = ENGINE / name if name in ("interpreter.js", "unpack.js") else HERE / "floor" / name
                 await FileResponse(file, headers=HEADERS)(scope, receive, send)
                 return
             kind = next((KINDS[end] for end in KINDS if path.endswith(end)), "the page itself")
