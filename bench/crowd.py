@@ -48,6 +48,8 @@ def _held_up() -> str:
     beside: list[float] = []
     with served(cores={0}) as (_, port), pinned({1}):
         _times(port, CALLS)
+        with heavy(port):
+            time.sleep(SECONDS)
         for _ in range(TURNS):
             alone += _times(port, CALLS)
             with heavy(port):

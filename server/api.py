@@ -1,4 +1,5 @@
 """The API: one route per move, POST for programs and GET for links, one shape for every refusal."""
+import contextlib
 import json
 from collections.abc import Callable, Coroutine, Iterable
 from difflib import get_close_matches
@@ -18,6 +19,7 @@ from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
 from fastapi.routing import APIRoute
 from pydantic import BaseModel
+from pydantic_core import PydanticSerializationError, to_json
 from starlette.exceptions import HTTPException
 from starlette.responses import Response
 
@@ -30,6 +32,7 @@ from .typed import Taken, allowed_at, bare, named, of_link, switched_on
 
 MOST_BODY = 262_144  # bytes: a boat of sixty joints is a tenth of it
 TOO_MUCH = b'{"errors":[{"field":"","message":"That is too much to take in at once."}],"lines":[]}'
+NO_JSON = (b"NaN", b"Infinity")  # a number that JSON has no word for, or a text that names one
 NOT_JSON = "the body is not JSON"
 NO_SUCH = "there is no {} of that name here"
 SHORT = 8192  # bytes: so little is read and refused in no time
@@ -60,6 +63,10 @@ class Reply(JSONResponse):
     """JSON as UTF-8, whatever a refusal quotes: half a surrogate pair comes in by an escape and has no UTF-8."""
 
     def render(self, content: Any) -> bytes:
+        with contextlib.suppress(PydanticSerializationError):
+            found = to_json(content)  # a quarter of the time of the library's own
+            if not any(word in found for word in NO_JSON):
+                return found
         return json.dumps(content, ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode(errors="replace")
 
 

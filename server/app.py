@@ -25,10 +25,11 @@ from .site import Site
 from .version import VERSION
 
 
-def create_app(build: Build | None = None, origins: Sequence[str] = ()) -> FastAPI:
+def create_app(build: Build | None = None, origins: Sequence[str] = (), packs: bool = True) -> FastAPI:
     """The whole app for one build of the files, and the same house in the other languages.
 
-    origins: of pages on other hosts that may ask the API
+    origins: of pages on other hosts that may ask the API; packs: whether it makes the copy that phones keep as soon as
+    it starts, and not before somebody asks for that
     """
     build = build or Build()
     maker = ThreadPoolExecutor(1)
@@ -40,9 +41,10 @@ def create_app(build: Build | None = None, origins: Sequence[str] = ()) -> FastA
     app.include_router(api.router())
     app.include_router(file_routes.router())
     api.add_handlers(app)
-    first.begin()
+    if packs:
+        first.begin()
     app.state.first = first
-    _add_pages(app, sites)
+    _add_pages(app, sites, packs)
     _add_reference(app, first)
     _add_files(app, sites, first)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
@@ -64,11 +66,12 @@ class Compressed(GZipMiddleware):
         await (self.app if scope.get("path", "").startswith("/v/") else super().__call__)(scope, receive, send)
 
 
-def _add_pages(app: FastAPI, sites: dict[str, Site]) -> None:
+def _add_pages(app: FastAPI, sites: dict[str, Site], packs: bool) -> None:
     def endpoint_of(screen: str) -> Callable[[Request], Response]:
         def endpoint(request: Request) -> Response:
             site = sites[of_page(request)]
-            site.begin()
+            if packs:
+                site.begin()
             return differing(site.pages.answer(screen, request))
 
         return endpoint

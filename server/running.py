@@ -16,6 +16,8 @@ from typing import Any
 import uvicorn
 from starlette.types import ASGIApp
 
+from .apart import Apart
+from .api import MOST_BODY
 from .app import create_app
 from .front import Logged, Prefixed
 from .timed import WHOLE, Timed
@@ -50,13 +52,19 @@ def serve(given: argparse.Namespace) -> None:
 def run(listener: socket.socket, given: argparse.Namespace, ready: str, **secure: Path) -> None:
     """Serve the app on a socket. ready: what is said once it answers."""
     made = create_app(origins=given.allow_origin)
-    app = Prefixed(made, given.root_path) if given.root_path else made
+    app: ASGIApp = Apart(made, MOST_BODY, that_answers, *given.allow_origin)
+    app = Prefixed(app, given.root_path) if given.root_path else app
     server = Said(config(Logged(app, say) if given.log else app, **secure))
     server.ready = ready
     begun = time.monotonic()
     made.state.first.told(lambda worker: say(_kept(worker, time.monotonic() - begun)))
     with contextlib.suppress(KeyboardInterrupt):
         server.run(sockets=[listener])
+
+
+def that_answers(*origins: str) -> ASGIApp:
+    """The same app in another process, which packs no copy."""
+    return create_app(origins=origins, packs=False)
 
 
 class Said(uvicorn.Server):

@@ -473,3 +473,14 @@ def test_the_minutes_hold_for_every_activation_energy_that_fits_the_label(outsid
     outside.own(f"heat {grams} g in a {kind} at {celsius} degC, {told:.0f} min told, {min(ends):.0f} to "
                 f"{max(ends):.0f} in finite volumes: no more than 5 % past the first",
                 "own finite volumes (tests/sun_model.py)", 1.0, float(told <= 1.05 * min(ends)), rel=0)
+
+
+def test_facts_that_leave_no_time_at_all_break_no_answer():
+    """A bag of 12 kg gone in the frost, three smaller pots still good: what is left of each mass is 0 min."""
+    seen = [("gone", "273.7", "12141", "bag", "-8.0"), ("good", "215", "3130", "cup", "-9.87"),
+            ("good", "2208", "11340", "cup", "28.1"), ("good", "162", "7899", "cup", "-6.55")]
+    timings = {str(place): dict(zip(("said", "after", "mass", "in", "at"), one, strict=True))
+               for place, one in enumerate(seen)}
+    answer = moves.answer("heat", {"air": "17", "system": "1-1", "wanted": "255", "timings": timings})
+    assert answer["errors"] == []
+    assert any(line["name"] == "largest" for line in answer["lines"])

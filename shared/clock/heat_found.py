@@ -12,7 +12,17 @@ from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
-from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, ends_of, pot_of, timings_of, tray_layer
+from .heat_model import (
+    FINEST,
+    LEAST_BATCH,
+    MOST_BATCH,
+    calibration_of,
+    container_mix,
+    ends_of,
+    pot_of,
+    timings_of,
+    tray_layer,
+)
 from .peak_band import band, corners
 from .pot_heat import CONTAINER_ROWS, HOT_END, too_hot
 from .sun import said, shaded, sun_of
@@ -177,7 +187,7 @@ def largest_batch(values: Values) -> "tuple[float, bool] | None":
     target = log(values["wanted"])
 
     def lasting(log_mass: float) -> float:
-        return log(usable(values, mass=exp(log_mass)).time) - target
+        return log(max(FINEST, usable(values, mass=exp(log_mass)).time)) - target
 
     low, high = log(LEAST_BATCH), log(MOST_BATCH)
     at_low = lasting(low)
