@@ -113,7 +113,7 @@ def how(found, load) -> str:
 def in_short(page) -> str:
     """Three plain sentences for the README, of the page's own figures; each ratio with its spread."""
     pour = re.search(r"A key press on Pour \|[^|]*\| [^;|]*; (\d+) % and (\d+) % of a frame", page)
-    api = " and ".join(f"{move} takes {ratio}" for move, ratio in re.findall(
+    *moves, last = (f"{move} takes {ratio}" for move, ratio in re.findall(
         r"`POST /api/([\w ]+)` \|[^|]*\| ([^|]*) \|", page))
     opening = re.search(r"^\| 1x \| ([^|]*) \|", page, re.M)
     sent = re.search(r"^([\d,]+) bytes in all", page, re.M)
@@ -123,7 +123,8 @@ def in_short(page) -> str:
         f"A first visit is {int(sent[1].replace(',', '')) / 1000:.0f} kB, and the first answer without signal takes "
         f"{opening[1]} times",
         "as long as a bare interpreter's start.",
-        f"On the server {api} times as long as an empty endpoint",
+        f"On the server {', '.join(moves)} and {last}",
+        "times as long as an empty endpoint",
         f"(in brackets the middle half of what was measured{BUSILY * busy}).", ""))
 
 

@@ -20,7 +20,7 @@ from statistics import quantiles
 
 from covemix.server.examples import BODIES
 
-from .paired import short
+from .paired import ratio
 
 HOUSE = Path(__file__).parents[1]
 LIGHT, HEAVY = "/api/ratio", "/api/boat"
@@ -28,7 +28,7 @@ BOAT = json.dumps({"joints": [{**BODIES["boat"]["joints"][0], "length_m": 2 + pl
 CLIENTS = 4
 TURNS, CALLS = 6, 150  # of light questions alone and beside the heavy ones
 WINDOWS, SECONDS = 3, 5.0  # of heavy ones, with one process and with two
-WARM, MANY = 5_000, 50_000  # requests; memory is looked at after each
+WARM, MANY, LOOKS = 5_000, 50_000, 5  # requests; memory is looked at after the first, and so often while the rest come
 LINES = 2  # that ask for them
 LONG = 120  # seconds that a start may take
 ENDED = signal.SIGTERM
@@ -44,36 +44,41 @@ def measured() -> list[tuple[str, str, str]]:
 
 
 def _held_up() -> str:
-    alone: list[float] = []
-    beside: list[float] = []
+    pairs = []
     with served(cores={0}) as (_, port), pinned({1}):
         _times(port, CALLS)
-        with heavy(port):
+        with heavy(port):  # which begins the process that answers them
             time.sleep(SECONDS)
         for _ in range(TURNS):
-            alone += _times(port, CALLS)
+            alone = _p99(_times(port, CALLS))
             with heavy(port):
-                beside += _times(port, CALLS)
-    return f"{short(_p99(beside) / _p99(alone))}"
+                pairs.append((_p99(_times(port, CALLS)), alone))
+    return str(ratio(pairs))
 
 
 def _two_against_one() -> str:
+    pairs = []
     with served(2) as (_, two), served() as (_, one), pinned({1}):
-        counts = {one: 0, two: 0}
         for _ in range(WINDOWS):
-            for port in counts:
+            counts = []
+            for port in (two, one):
                 with heavy(port) as asking:
                     time.sleep(SECONDS)
-                counts[port] += asking.answered
-    return short(counts[two] / counts[one])
+                counts.append(asking.answered)
+            pairs.append((counts[0], counts[1]))
+    return str(ratio(pairs))
 
 
 def _memory() -> str:
+    pairs = []
     with served() as (process, port), pinned({1}):
         _ask_many(port, WARM)
         before = _held(process.pid)
-        _ask_many(port, MANY)
-        return f"{_held(process.pid) / before:.3f}"
+        for _ in range(LOOKS):
+            _ask_many(port, MANY // LOOKS)
+            pairs.append((_held(process.pid), before))
+    found = ratio(pairs)
+    return f"{found.middle:.3f} ({found.low:.3f} to {found.high:.3f}), at the end {pairs[-1][0] / before:.3f}"
 
 
 def _held(pid: int) -> int:
