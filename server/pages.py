@@ -150,13 +150,14 @@ class Pages:
 
 
 def in_short(answer: dict, rows: tuple[str, ...]) -> dict:
-    """An answer without its drawings, where each line comes from and what lies folded: the phone's engine has all of it
-    a moment later, and so has a page with a query.
+    """An answer without its drawings, what lies folded and where that comes from: the phone's engine has all of it a
+    moment later, and so has a page with a query. What is in sight stands as it will, so that nothing moves then.
 
     rows: how the names of the lines begin that rows of the form stand for
     """
-    lines = [line for line in answer["lines"] if line["rank"] != "more" or line["name"].startswith(rows)]
-    return plain(dict(answer, figures=[], lines=lines))
+    lines = [dict(line, rough="") if line["rank"] == "more" else line for line in answer["lines"]
+             if line["rank"] != "more" or line["name"].startswith(rows)]
+    return dict(answer, figures=[], lines=lines)
 
 
 def plain(answer: dict) -> dict:
