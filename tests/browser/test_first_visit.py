@@ -8,9 +8,10 @@ from covemix.shared.words.languages import LANGUAGES
 from playwright.sync_api import expect
 
 from .conftest import fresh, keep
+from .test_targets import SHIFTS
 
 BUILD = house.build()
-
+SHIFT = 0.02  # of the screen, what it may move by itself
 MOST = 350_000  # bytes with all headers, over HTTP/1.1
 
 
@@ -61,6 +62,17 @@ def test_a_first_visit_in_another_language_is_within_the_limit_too(chromium, ser
         keep(page, f"{served.url}/{path}")
         assert page.evaluate("document.documentElement.lang") == language
     assert sum(count for _, count in sent) < MOST
+
+
+@pytest.mark.parametrize(("language", "path"), [("en", path) for _, path, _ in PAGES] + [
+    (one, path) for one in LANGUAGES if one != "en" for path in HEAVIEST])
+def test_nothing_moves_when_the_first_answer_of_the_engine_takes_the_place_of_the_servers(chromium, standing, language,
+                                                                                          path):
+    """The page comes with its answer; what a builder has begun to read or to tap stays where it is."""
+    with fresh(chromium, locale=language) as (page, _):
+        page.add_init_script(SHIFTS)
+        keep(page, f"{standing.url}/{path}")
+        assert sum(page.evaluate("window.shifts")) < SHIFT
 
 
 @pytest.mark.parametrize("missing", ["js/share/sheet.js", "js/share/qr_code.js", "lean-qr/index.js"])
