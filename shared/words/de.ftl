@@ -1734,6 +1734,15 @@ clock-pm = { $time } pm
 clock-next-day = { $time }, nächster Tag
 clock-day-before = { $time }, am Tag davor
 clock-on-day = { $time }, Tag { $day }
+clock-on-weekday = { $time } am { $day }
+clock-weekday =
+    .mo = Montag
+    .tu = Dienstag
+    .we = Mittwoch
+    .th = Donnerstag
+    .fr = Freitag
+    .sa = Samstag
+    .su = Sonntag
 
 ## Plan
 
@@ -1824,6 +1833,7 @@ plan-clock = Uhrzeit jetzt
     .help = Das Telefon trägt es ein.
 plan-done = Bisher erledigt
     .each = Schritt
+    .coats = Schichten bisher erledigt
 plan-done-batch = Ansatz
 plan-done-minute = Erledigt nach
     .help = Minuten nach Start. Minus heißt davor.
