@@ -57,17 +57,12 @@ def coats_told(values: Values) -> "dict[tuple, dict[str, float]]":
 
 
 def _check_coats(values: Values) -> None:
-    """Each coat is mixed, then on, then the next one of its face; each is told once."""
-    faces: dict[float, list[tuple[float, float, int]]] = {}
-    for row in values["coated"]:
-        faces.setdefault(row["face"], []).append((2 * row["coat"] + (row["step"] == ON), row["minute"], row["place"]))
-    for told in faces.values():
-        before, since = 1.0, -1e9  # as if there were a coat before the first
-        for step, minute, place in sorted(told):
-            # from one coat on: to the next, mixed or on
-            if step <= before or step - before > (2 if before % 2 else 1) or minute < since:
-                raise InputError("coated.{}.minute".format(place), "plan-refused-step-order")
-            before, since = step, minute
+    """Of a face each coat is mixed, then on, then the next one."""
+    before = None
+    for row in sorted(values["coated"], key=lambda row: (row["face"], row["coat"], row["step"])):  # "mix", "on"
+        if before and before["face"] == row["face"] and row["minute"] < before["minute"]:
+            raise InputError("coated.{}.minute".format(row["place"]), "plan-refused-step-order")
+        before = row
 
 
 def check(values: Values) -> None:

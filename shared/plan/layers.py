@@ -46,9 +46,9 @@ Pots = namedtuple("Pots", ("count", "mass", "each", "lasts"))
 # row: of the form; number: of the coat, from 1; starts: of the mixing of each pot, end [s on the clock]; pots: `Pots`
 # latest: start within the hours of work and its window [s], None where the last coat is washed and sanded first
 # opens, closes: when the next coat may begin, and when it must be on; sands: when it may be sanded instead [s]; None
-# where it is never or not known, or no coat follows; begun, finished: as it was told
+# where it is never or not known, or no coat follows; begun, finished: as it was told; air: when it is begun [K]
 Layer = namedtuple("Layer", ("row", "number", "starts", "end", "pots", "latest", "opens", "closes", "sands", "begun",
-                             "finished"))
+                             "finished", "air"))
 
 
 def pots(values: Values, plan: "day.Plan", row: Values, number: int) -> Pots:
@@ -150,7 +150,7 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
             opens, closes, sands = at("recoat_opens", end), at("recoat_closes", start), at("sand", end)
         found.append(Layer(row, number, tuple([start + pot * (made.each + values["pause"])
                                                for pot in range(made.count)]), end, made, latest, opens, closes,
-                           sands and opens and max(opens, sands), bool(done), ON in done))
+                           sands and opens and max(opens, sands), bool(done), ON in done, plan.profile.at(start)))
         waiting.pop(place)
         if opens is not None:
             waiting.insert(place, (row, found[-1], pots(values, plan, row, number + 1)))

@@ -11,12 +11,12 @@ from ..words.numbers import DOWN, UP, shown, warmth_typed
 from .batch_lines import MIXES, moment
 from .batch_record import Record
 from .done_so_far import COAT_STEPS, STEPS
-from .layers import Layer
+from .layers import Layer, ahead
 from .layers_lines import called
 from .limit_lines import as_kept
 from .plan_found import Found
 from .plan_next import POT, Clock, Next
-from .progress import day_pairs
+from .progress import day_pairs, now_of_coats
 
 SAID = dict(STEPS)
 
@@ -24,12 +24,14 @@ SAID = dict(STEPS)
 def leads(values: Values, found: Found, after: Next, system_input: Input) -> "list[Values]":
     """In the order in which they are wanted. system_input: the declaration that says how a system travels in a link"""
     said = [done_lead(after, place, values) for place in range(len(after.taps))]
-    coat = after.coat
-    if coat and coat.after is not None:
-        own = "coated.{}.".format(coat.place)
-        said.append(_of_coat(coat.told, dict(COAT_STEPS)[coat.step], "plan", [
-            [own + "face", str(coat.told.row["place"] + 1)], [own + "coat", str(coat.told.number)],
-            [own + "step", coat.step], [own + "minute", shown(coat.after / 60, 0)]] + day_pairs(values)))
+    coats = [one for one in found.layers if not one.finished] if after.number is None else []
+    now = now_of_coats(values)
+    if coats and now is not None and values["running"] == "yes":
+        own, one = "coated.{}.".format(max([row["place"] for row in values["coated"]] + [-1]) + 1), coats[0]
+        step = COAT_STEPS[one.begun]
+        said.append(_of_coat(one, step[1], "plan", [
+            [own + "face", str(one.row["place"] + 1)], [own + "coat", str(one.number)], [own + "step", step[0]],
+            [own + "minute", shown((now - values["start"]) / 60, 0)]] + day_pairs(values)))
     if after.begin:  # from a plan on paper to a day under way
         said.append({"label": "plan-begin", "screen": "plan", "pairs": [["running", "yes"]]})
     system = links.handed_on(system_input, values)
@@ -37,10 +39,9 @@ def leads(values: Values, found: Found, after: Next, system_input: Input) -> "li
         label = message("plan-pour", number=after.number, what=MIXES[name])
         said.append({"label": label, "screen": "pour",
                      "pairs": system + _poured(shown(mass * 1000), after.air) + sun.pairs(values)})
-    if coat:
-        said.append(_of_coat(coat.layer, "surface-to-pour.pot", "pour", system + [
-            ["amount_is", "total"], ["thicken", "no"]] + _poured(
-                shown(coat.layer.pots.mass * 1000, 0, UP), coat.air) + sun.pairs(values)))
+    for one in (ahead(coats, values) or coats)[:1]:
+        said.append(_of_coat(one, "surface-to-pour.pot", "pour", system + [["thicken", "no"]] + _poured(
+            shown(one.pots.mass * 1000, 0, UP), one.air) + sun.pairs(values)))
     if after.clock is not None:
         system = system + [[name, number(text)] for name, text in timings_pairs(read_timings(values["timings"]))]
         label = message("plan-start-clock", number=after.number, time=moment(values, found.close, after.clock.start))

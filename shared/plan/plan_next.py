@@ -3,20 +3,16 @@ from collections import namedtuple
 
 from ..equations.laying import FILM, POT, in_pot
 from ..forms.types import Values
-from . import batch_record, batches, layers
+from . import batch_record, batches
 from .day import Plan
-from .done_so_far import MIXED, ON
-from .progress import Batch, now_of_coats, time_now
+from .progress import Batch, time_now
 
 AT_ONCE = 2  # batches that are under way side by side, at most
 
 # begin: whether the day is only planned, and there is one to begin; place: of the next row of what was done; taps:
 # `Tap` of each; number: of the next batch, None where all are finished; air: when it is mixed [K]; mixes: (name, mass
-# as it is poured [kg]) of it; clock: `Clock`, None where it is begun; coat: `CoatNext`, None while seams are left
-Next = namedtuple("Next", ("begin", "place", "taps", "number", "air", "mixes", "clock", "coat"))
-# layer: the next `layers.Layer`, air: when it is mixed [K]; told: the first that nobody told, step: its key, after: the
-# time now from the start of the plan [s], None where no day is under way; place: of the next row of what was told
-CoatNext = namedtuple("CoatNext", ("layer", "air", "told", "step", "after", "place"))
+# as it is poured [kg]) of it; clock: `Clock`, None where it is begun
+Next = namedtuple("Next", ("begin", "place", "taps", "number", "air", "mixes", "clock"))
 # number: of the batch; step: its key; after: the time now from the start of the plan [s]; record: `batch_record.Record`
 # of the whole batch where it is the last step, else None
 Tap = namedtuple("Tap", ("number", "step", "after", "record"))
@@ -31,25 +27,13 @@ def next_of(values: Values, plan: Plan) -> Next:
     standing, place = plan.followed(), max([row["place"] for row in values["done"]] + [-1]) + 1
     running, left = values["running"] == "yes", [batch for batch in standing if not batch.finished]
     taps = _taps(values, left[:AT_ONCE], time_now(values)) if running else []
-    coats = layers.reckoned(values, plan)
-    begin = bool(standing or coats) and not running
+    begin = bool(standing or values["surfaces"]) and not running
     if not left:
-        return Next(begin, place, taps, None, None, [], None, _coat(values, plan, coats))
+        return Next(begin, place, taps, None, None, [], None)
     batch = left[0]
     return Next(begin, place, taps, batch.number, batch.work.profile.at(batch.start),
                 [(name, batches.poured(mass)) for name, mass in batches.liquids(batch)],
-                None if batch.begun else clock_of(plan, batch), None)
-
-
-def _coat(values: Values, plan: Plan, coats: "list[layers.Layer]") -> "CoatNext | None":
-    """The next coat, and the step of a coat that is told next; None where all are on."""
-    left, now = [one for one in coats if not one.finished], now_of_coats(values)
-    if not left:
-        return None
-    coming = (layers.ahead(coats, values) or left)[0]
-    return CoatNext(coming, plan.profile.at(coming.starts[0]), left[0], ON if left[0].begun else MIXED,
-                    None if now is None or values["running"] == "no" else now - values["start"],
-                    max([row["place"] for row in values["coated"]] + [-1]) + 1)
+                None if batch.begun else clock_of(plan, batch))
 
 
 def _taps(values: Values, left: "list[Batch]", now: "float | None") -> "list[Tap]":

@@ -21,7 +21,6 @@ Batch = namedtuple(
     "Batch",
     ("number", "crew", "work", "laid", "start", "begun", "finished", "steps", "deadlines", "latest", "slack", "limit"),
 )
-LONGEST = 30  # days for which a plan is followed
 TAPE = ("wet_mix", "wet", "roll")
 LAST_STEP = {POT: "place", CUP: "wet_mix", SOFT: "roll", FILM: "peel"}
 
@@ -49,16 +48,14 @@ def dated(values: Values) -> "tuple[int, int] | None":
         return None
     if values["done"] or values["coated"]:
         first = day_number(values["day"])
-        return (first, today - first) if first is not None and 0 <= today - first <= LONGEST else None
+        return None if first is None or today < first else (first, today - first)
     return None if now is None else (today - int(now // DAY), int(now // DAY))
 
 
 def now_of_coats(values: Values) -> "float | None":
     """The time now, days after the start too [s after the first midnight]; None where nothing tells it."""
     known = dated(values)
-    if known:
-        return known[1] * DAY + values["clock"]
-    return None if values["day"] and values["today"] and values["coated"] else time_now(values)  # weeks ago
+    return known[1] * DAY + values["clock"] if known else time_now(values)
 
 
 def day_pairs(values: Values) -> "list[list[str]]":
