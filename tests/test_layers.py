@@ -219,8 +219,7 @@ def test_no_weekday_where_no_phone_told_the_date():
     assert "08:00 on day 3" in bare
     for typed in (DECK | {"today": "2026-11-27", "day": "2026-11-27"}, under_way(""), under_way("2026-02-30"),
                   under_way("2026-11-27", ""), under_way("2026-11-27", **mixed_and_on(0, 60)),
-                  under_way("2026-11-27", day="2026-11-28", **mixed_and_on(0, 60)),
-                  under_way("2027-11-27", day="2026-11-27", **mixed_and_on(0, 60))):
+                  under_way("2026-11-27", day="2026-11-28", **mixed_and_on(0, 60))):
         assert not [1 for line in answered(typed).values() for name in ("Monday", "Friday", "Saturday", "Sunday")
                     if name in line["text"] + line["rough"]], typed
 
@@ -295,18 +294,10 @@ def test_taps_alone_lead_through_all_coats():
 
 
 @pytest.mark.parametrize("rows", [
-    mixed_and_on(60, 50), mixed_and_on(60, 90, coat="2"), mixed_and_on(60, 90) | mixed_and_on(60, 90, at=2),
-    mixed_and_on(60, 90) | mixed_and_on(80, 120, coat="2", at=2),
-    mixed_and_on(60, 90) | mixed_and_on(600, 640, coat="3", at=2)])
+    mixed_and_on(60, 50), mixed_and_on(60, 90) | mixed_and_on(80, 120, coat="2", at=2)])
 def test_coats_told_out_of_order_are_refused(rows):
     found = moves.answer("plan", links.tree(pairs(under_way("2026-11-27", day="2026-11-27", **rows))))
     assert [error["field"].split(".")[0] for error in found["errors"]] == ["coated"]
-
-
-def test_what_is_told_of_a_face_that_is_gone_changes_nothing():
-    typed = under_way("2026-11-27", "11:00", day="2026-11-27")
-    there, here = laid(typed | mixed_and_on(60, 90, face="3")), laid(typed)
-    assert [one[1:] for one in there] == [one[1:] for one in here]
 
 
 def test_without_the_hours_of_a_label_no_next_coat_is_made_up():

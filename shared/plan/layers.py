@@ -128,23 +128,23 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
     while waiting:
         ready, open_from = [], max(free, free if now is None else now)
         for place, (row, last, made) in enumerate(waiting):
-            done = told.get((row["place"], last.number + 1 if last else 1))
+            done = told.get(10 * row["place"] + (last.number + 11 if last else 11))
             if done:
                 start = done[MIXED] - values["mix_wet"] if MIXED in done else done[ON] - made.lasts
-                ready.append((False, start, 0.0, place, start))
+                ready.append((0, start, 0, place, start))
                 continue
             after = follows(max(open_from, last.opens if last else open_from), last and last.closes,
                             last and last.sands and max(open_from, last.sands), min(made.lasts, hours[1] - begins),
                             hours)
             if after:
-                ready.append((True, after[0], (last and after[1]) or hours[1] * 99, place, after[1]))
+                ready.append((1, after[0], (last and after[1]) or hours[1] * 99, place, after[1]))
         if not ready:
             break
         _, start, _, place, latest = sorted(ready, key=lambda one: one[:4])[0]
         row, last, made = waiting[place]
         number = last.number + 1 if last else 1
-        done = told.get((row["place"], number), {})
-        end = done.get(ON, max(start + made.lasts, now or 0.0) if done else start + made.lasts)
+        done = told.get(10 * row["place"] + 10 + number, {})
+        end = done.get(ON, max(start + made.lasts, (done and now) or 0))
         opens = closes = sands = None
         if number < row["coats"]:
             opens, closes, sands = at("recoat_opens", end), at("recoat_closes", start), at("sand", end)
@@ -154,5 +154,5 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
         waiting.pop(place)
         if opens is not None:
             waiting.insert(place, (row, found[-1], pots(values, plan, row, number + 1)))
-        free = max(free, end + values["pause"]) if done else end + values["pause"]
+        free = max(free, end + values["pause"])
     return found
