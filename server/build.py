@@ -263,8 +263,8 @@ class Build:
 
 
 # rooms of the engine in the order in which they pack best, as it was tried
-ROOMS = ("clock", "__init__.py", "plan", "surface", "boat", "door", "drawing", "forms", "mix", "pour", "things", "safety",
-         "kit", "seam", "words", "files", "equations")
+ROOMS = ("clock", "__init__.py", "plan", "surface", "boat", "door", "drawing", "forms", "mix", "pour", "things",
+         "safety", "kit", "seam", "words", "files", "equations")
 
 
 def apart_by_kind(path: str) -> tuple[bool, bool, int, str]:

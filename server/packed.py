@@ -52,7 +52,7 @@ def packed_texts(one: bytes, other: bytes) -> bytes:
 
 def packed_bytes(body: bytes) -> bytes:
     """Any bytes, packed as they are."""
-    return _packed(body, 8, 4, body)
+    return _packed(body, 10, 4, body)
 
 
 def _packed(stream: bytes, order: int, memory: int, whole: bytes, table: int | None = None) -> bytes:

@@ -126,7 +126,7 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
         return None if after is None else time + after
 
     while waiting:
-        ready, open_from = [], max(free, free if now is None else now)
+        ready, open_from = [], max(free, free if now is None else now)  # type: list, float
         for place, (row, last, made) in enumerate(waiting):
             done = told.get(10 * row["place"] + (last.number + 11 if last else 11))
             if done:

@@ -186,7 +186,8 @@ def test_a_coat_is_ticked_off_and_the_day_of_the_next_is_named(chromium, standin
     """Where the date is not the one in Greenwich: Friday on the wall here. The next day is the phone's own too."""
     with fresh(chromium, timezone_id=zone) as (phone, _):
         phone.clock.install(time=datetime.fromisoformat(now))
-        phone.goto(standing.url + COATS + ("&start=8:00&finish=18:00" if "09:05" in now else "&start=20:00&finish=23:30"))
+        hours = "&start=8:00&finish=18:00" if "09:05" in now else "&start=20:00&finish=23:30"
+        phone.goto(standing.url + COATS + hours)
         phone.get_by_role("button", name="Use these").click()
         line = phone.locator("[data-line=layer_next]").first
         expect(line).to_contain_text("coat 1 of 3")
