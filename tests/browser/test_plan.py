@@ -166,12 +166,17 @@ def test_the_boat_s_coats_are_a_day_on_a_phone_as_on_a_server(phone, standing):
              ["pieces.0.putty", "90"], ["pieces.0.wet", "60"]]
     pairs += [[f"points.{place}.{name}", text] for place, row in enumerate(points)
               for name, text in zip(("at", "temperature"), row, strict=True)]
+    pairs += [["running", "yes"], ["clock", "10:00"], ["today", "2026-02-28"], ["day", "2026-02-27"]]  # of 28 days
+    pairs += [[f"coated.{place}.{name}", text] for place, row in enumerate((("1", "1", "mix", "250"),
+                                                                           ("1", "1", "on", "300")))
+              for name, text in zip(("face", "coat", "step", "minute"), row, strict=True)]
     there = phone.evaluate("""async (pairs) => {
       const { ask } = await part("engine/engine.js");
       return ask({ move: "plan", pairs });
     }""", pairs)
     here = moves.answer("plan", links.tree(pairs))
     assert there["errors"] == here["errors"] == []
+    assert there["leads"] == here["leads"] and "Sunday" in str(here["lines"])
     assert [[line[part] for part in ("name", "label", "text", "rough")] for line in there["lines"]] == [
         [line[part] for part in ("name", "label", "text", "rough")] for line in here["lines"]]
     assert len([1 for line in here["lines"] if line["name"].startswith("layer_")]) > 5
