@@ -7,7 +7,7 @@ from statistics import median
 
 from covemix.server.build import HOUSE, Build
 from covemix.server.headers import HEADERS
-from covemix.shared.catalogue.demo_boat import JOINTS
+from covemix.shared.catalogue.demo_boat import JOINTS, SURFACES
 from playwright.sync_api import sync_playwright
 from starlette.responses import FileResponse
 
@@ -30,6 +30,9 @@ HEAVY = {
     "plan, 60 pieces": ("plan", {"temperature": "20", "pieces": {
         str(n): {"name": f"Seam {n}", "length": "1.2", "putty": "60", "wet": "80"} for n in range(60)}}),
     "boat, 60 joints": ("boat", {"joints": {str(n): dict(JOINTS[n % len(JOINTS)]) for n in range(60)}}),
+    "boat, 60 joints and 20 surfaces": ("boat", {
+        "joints": {str(n): dict(JOINTS[n % len(JOINTS)]) for n in range(60)},
+        "surfaces": {str(n): dict(SURFACES[n % len(SURFACES)]) for n in range(20)}}),
 }
 # the moment of the first figure the engine gave, in ms after the opening began
 FIRST_ANSWER = """(() => {

@@ -80,7 +80,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
               "parts": "batch mix part name mass", "steps": "batch crew step who start end done",
               "windows": "window mass temperature usable_time thick_time longer_time",
               "helps": "helps batch_count",
-              "layers": "crew surface coat area start end latest_start pot_count pot_mass sand_first next_from "
+              "layers": "crew surface coat area start end latest_start done pot_count pot_mass sand_first next_from "
                         "next_until sand_from"}),
     "run": ("batch limited_by time_left length run_age cut_length two_lay_all some_tape_lies peel_age coat_from_age "
             "coat_until_age", {"steps": "step step_kind batch_piece length mass volume planned_time done done_age",

@@ -193,8 +193,13 @@ def annotations(module: Module, kinds: list[ast.expr]) -> set[tuple[int, int]]:
 
 
 def _kinds(nodes: list[ast.AST]) -> list[ast.expr]:
-    """What is said of the kinds of arguments and results."""
+    """What is said of the kinds of arguments, results and names that are given a value.
+
+    >>> lean("found: dict[str, int] = {}\\n")
+    'found={}\\n'
+    """
     found = [node.annotation for node in nodes if isinstance(node, ast.arg) and node.annotation]
+    found += [node.annotation for node in nodes if isinstance(node, ast.AnnAssign) and node.value]
     return found + [node.returns for node in nodes if isinstance(node, ast.FunctionDef) and node.returns]
 
 

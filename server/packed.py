@@ -16,7 +16,7 @@ REPEAT = b"\xff"
 # bytes that begin no letter of UTF-8: each stands for a word
 SIGNS = [bytes([code]) for code in (*range(0x80, 0xC2), *range(0xF5, 0xFF))]
 PIECE = 512  # bytes for the library at a time: it loses one where its room of 32 kB is full within a symbol
-BEFORE = 5  # bytes of a beginning
+BEFORE = 6  # bytes of a beginning
 WORD = re.compile(rb"[A-Za-z_]{2,}")
 
 
@@ -41,7 +41,7 @@ def packed_text(text: bytes) -> bytes:
     known = re.compile(b"|".join(longest) or b"(?!)")  # also within a longer word
     body = REPEAT.join(known.sub(lambda word: words[word[0]], part) for part in parts)
     table = b"".join(word + b"\n" for word in words) + b"\n" * (len(SIGNS) - len(words)) + places(found)
-    return _packed(table + body, 40, 40, text, len(table))
+    return _packed(table + body, 48, 40, text, len(table))
 
 
 def packed_texts(one: bytes, other: bytes) -> bytes:
@@ -52,7 +52,7 @@ def packed_texts(one: bytes, other: bytes) -> bytes:
 
 def packed_bytes(body: bytes) -> bytes:
     """Any bytes, packed as they are."""
-    return _packed(body, 8, 4, body)
+    return _packed(body, 10, 4, body)
 
 
 def _packed(stream: bytes, order: int, memory: int, whole: bytes, table: int | None = None) -> bytes:

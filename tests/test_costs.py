@@ -16,6 +16,7 @@ import house
 import httpx
 import pytest
 from covemix.shared.boat import boat_limits, hull, shopping
+from covemix.shared.catalogue import demo_boat
 from covemix.shared.door import moves
 from covemix.shared.forms.inputs import read
 from covemix.shared.words.written import sentences
@@ -183,3 +184,20 @@ def test_a_long_body_is_looked_at_off_the_loop_that_serves_all_others(monkeypatc
     (loop, light, done, long), = answers
     assert light.status_code == 200 and not done and seen[0] is not loop
     assert long.status_code == 422
+
+
+PIECES = {str(place): {"name": f"Seam {place}", "length": "1.2", "putty": "60", "wet": "80"} for place in range(60)}
+FACES = {str(place): {"area": "2.5", "coats": "3"} if place % 2 else {
+    "work": "sheathe", "area": "1.5", "wet": "300", "coats": "2"} for place in range(20)}
+
+
+@pytest.mark.parametrize(("move", "seams", "faces"), [
+    ("boat", {"joints": {str(n): dict(demo_boat.JOINTS[n % len(demo_boat.JOINTS)]) for n in range(60)}},
+     {str(n): dict(demo_boat.SURFACES[n % len(demo_boat.SURFACES)]) for n in range(20)}),
+    ("plan", {"temperature": "20", "pieces": PIECES}, FACES)])
+def test_sixty_joints_and_twenty_surfaces_cost_at_most_twice_the_joints(move, seams, faces):
+    """By lines run, which no machine changes; `make bench` measures the same two in a phone."""
+    none = {"surfaces": {"0": {"work": "fillet"}}} if move == "boat" else {}
+    alone, both = [weighed(move, dict(seams, **more)) for more in (none, {"surfaces": faces})]
+    assert not alone[0] and not both[0]
+    assert alone[1] < both[1] <= 2 * alone[1], (alone[1], both[1])

@@ -10,6 +10,7 @@ from covemix.shared.catalogue.surfaces import BY_KEY
 from covemix.shared.door import moves, saved_file
 from covemix.shared.equations.kinetics import GAS_CONSTANT
 from covemix.shared.forms import inputs, links
+from covemix.shared.forms.clock_times import clock_said
 from covemix.shared.plan import layers, plan
 from icalendar import Calendar
 from scipy.integrate import quad
@@ -185,6 +186,116 @@ def test_the_clock_is_told_over_midnight_and_days():
     assert "nächster Tag" in answered(DECK, "de")["layer_2"]["rough"]
     later = answered(DECK | {"running": "yes", "clock": "9:00"})
     assert later["layer_next"]["text"] == lines["layer_2"]["text"], "the first is over by nine"
+
+
+def under_way(today, clock="9:00", **more):
+    return DECK | {"running": "yes", "clock": clock, "today": today} | more
+
+
+def mixed_and_on(mixed, on, face="1", coat="1", at=0):
+    rows = {}
+    for place, (step, minute) in enumerate((("mix", mixed), ("on", on))):
+        rows |= {f"coated.{at + place}.{name}": text for name, text in
+                 (("face", face), ("coat", coat), ("step", step), ("minute", str(minute)))}
+    return rows
+
+
+@pytest.mark.parametrize("today", ["2026-11-27", "2026-11-29", "2026-12-30", "2027-02-27", "2028-02-27", "2028-02-28"])
+@pytest.mark.parametrize(("language", "told", "names"), [
+    ("en", "08:00 on {}", "Monday Tuesday Wednesday Thursday Friday Saturday Sunday"),
+    ("de", "08:00 am {}", "Montag Dienstag Mittwoch Donnerstag Freitag Samstag Sonntag")])
+def test_a_day_beyond_tomorrow_is_a_weekday(today, language, told, names):
+    """By Python's calendar, over ends of months and years and leap days."""
+    day = datetime.fromisoformat(today) + timedelta(days=2)
+    lines = answered(under_way(today), language)
+    assert told.format(names.split()[day.weekday()]) in lines["layer_3"]["text"]
+    assert "22:11" in lines["layer_1"]["rough"] and "am" not in lines["layer_1"]["rough"].split("22:11")[1]
+
+
+def test_no_weekday_where_no_phone_told_the_date():
+    bare = answered(DECK)["layer_3"]["text"]
+    assert "08:00 on day 3" in bare
+    for typed in (DECK | {"today": "2026-11-27", "day": "2026-11-27"}, under_way(""), under_way("2026-02-30"),
+                  under_way("2026-11-27", ""), under_way("2026-11-27", **mixed_and_on(0, 60)),
+                  under_way("2026-11-27", day="2026-11-28", **mixed_and_on(0, 60))):
+        assert not [1 for line in answered(typed).values() for name in ("Monday", "Friday", "Saturday", "Sunday")
+                    if name in line["text"] + line["rough"]], typed
+
+
+def test_past_midnight_the_day_before_is_the_first():
+    night = {"start": "20:00", "finish": "23:30"}
+    before, after = [answered(under_way(today, clock, **night)) for today, clock in (
+        ("2026-11-27", "20:30"), ("2026-11-28", "0:30"))]
+    assert "20:00 on Sunday" in before["layer_2"]["text"] and "from 02:07 next day" in before["layer_1"]["rough"]
+    assert "20:00 on Sunday" in after["layer_2"]["text"] and "from 02:07 on Saturday" in after["layer_1"]["rough"]
+    assert after["layer_1"]["text"].startswith("20:00 on Friday"), "nothing is told by a next day that is today"
+
+
+def test_far_days_are_counted_for_a_weekday_returns():
+    assert clock_said(5 * DAY, dated=(0, 0))[1]["day"] == "clock-weekday.tu"
+    assert clock_said(6 * DAY, dated=(0, 0)) == clock_said(6 * DAY)
+    assert clock_said(6 * DAY, dated=(0, 1))[1]["day"] == "clock-weekday.we"
+    assert clock_said(0.0, dated=(0, 2)) == clock_said(0.0), "two days ago"
+
+
+def test_a_coat_is_told_by_its_taps_and_the_next_window_goes_by_them():
+    plain = laid(DECK)
+    late = laid(under_way("2026-11-27", "11:00", day="2026-11-27", **mixed_and_on(65, 150)))
+    first, second = late[:2]
+    assert first.begun and first.finished and not second.begun
+    assert first.starts[0] == 9 * HOUR + 2 * 60 and first.end == 10.5 * HOUR
+    assert first.opens - first.end == pytest.approx(plain[0].opens - plain[0].end), "opens by the last drop"
+    assert first.closes - first.starts[0] == pytest.approx(plain[0].closes - plain[0].starts[0]), "closes by the first"
+    assert second.starts[0] == pytest.approx(first.opens)
+    begun = laid(under_way("2026-11-27", "11:00", day="2026-11-27",
+                           **{f"coated.0.{name}": text for name, text in (
+                               ("face", "1"), ("coat", "1"), ("step", "mix"), ("minute", "65"))}))
+    assert begun[0].begun and not begun[0].finished and begun[0].end == 11 * HOUR, "not on before now"
+    lines = answered(under_way("2026-11-27", "11:00", day="2026-11-27", **mixed_and_on(65, 150)))
+    assert lines["layer_1"]["text"].endswith("done") and lines["layer_next"]["label"] == "Deck, coat 2 of 3"
+
+
+def test_who_comes_back_too_late_sands_first():
+    """The first coat on Friday, and nobody there until Sunday."""
+    found = laid(under_way("2026-11-29", "9:30", day="2026-11-27", **mixed_and_on(65, 150)))
+    assert found[1].starts[0] == pytest.approx(2 * DAY + 9.5 * HOUR) and found[1].latest is None
+    line = answered(under_way("2026-11-29", "9:30", day="2026-11-27", **mixed_and_on(65, 150)))["layer_next"]
+    assert "09:30 on Sunday" in line["text"] and "sand" in line["caution"]
+
+
+def test_taps_alone_lead_through_all_coats():
+    """Each tap is a lead of the plan before it; the pours are those of the pots."""
+    typed, poured, told, today = DECK | BOTTOM | SEAM, [], [], datetime(2026, 11, 27)
+    now = 9 * 60
+    for _ in range(60):
+        days, minute = divmod(now, 1440)
+        typed |= {"today": (today + timedelta(days=days)).date().isoformat(),
+                  "clock": f"{minute // 60}:{minute % 60:02}"}
+        leads = moves.answer("plan", links.tree(pairs(typed)))["leads"]
+        pots = [dict(lead["pairs"])["amount"] for lead in leads if lead["screen"] == "pour"]
+        taps = [lead for lead in leads if lead["screen"] == "plan"]
+        if not taps:
+            break
+        if any(name.startswith("coated") for name, _ in taps[0]["pairs"]):
+            poured += pots
+            told.append(taps[0]["label"])
+            layer = next(one for one in laid(typed) if not one.finished)
+            assert pots == [f"{layer.pots.mass * 1000:.0f} g"] or abs(
+                float(pots[0][:-2]) - layer.pots.mass * 1000) <= 1
+            now = max(now, int(layer.starts[0] // 60) + 1 if not layer.begun else 0) + 30
+        else:
+            now += 10
+        typed |= {name: text for name, text in taps[0]["pairs"] if not name.startswith("log.")}
+    assert told[:2] == ["Deck, coat 1 of 3: mixed", "Deck, coat 1 of 3: done"]
+    assert len(told) == 2 * 5 and all(one.finished for one in laid(typed))
+    assert "Bottom, cloth: mixed" in told
+
+
+@pytest.mark.parametrize("rows", [
+    mixed_and_on(60, 50), mixed_and_on(60, 90) | mixed_and_on(80, 120, coat="2", at=2)])
+def test_coats_told_out_of_order_are_refused(rows):
+    found = moves.answer("plan", links.tree(pairs(under_way("2026-11-27", day="2026-11-27", **rows))))
+    assert [error["field"].split(".")[0] for error in found["errors"]] == ["coated"]
 
 
 def test_without_the_hours_of_a_label_no_next_coat_is_made_up():

@@ -22,6 +22,11 @@ def undocumented(source: str) -> ast.Module:
             node.returns = None
         if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "namedtuple":
             node.args[0] = ast.Constant("_")
+        for field in ("body", "orelse", "finalbody"):
+            if isinstance(getattr(node, field, None), list):
+                setattr(node, field, [
+                    ast.Assign([one.target], one.value) if isinstance(one, ast.AnnAssign) and one.value else one
+                    for one in getattr(node, field)])
     for_types = before - mentioned(tree)
     for node in list(tree.body):
         if isinstance(node, ast.ImportFrom):
@@ -36,7 +41,7 @@ def mentioned(tree):
     found = {node.id for node in ast.walk(tree) if isinstance(node, ast.Name)}
     for node in ast.walk(tree):
         for kind in (getattr(node, "annotation", None), getattr(node, "returns", None)):
-            if isinstance(kind, ast.AST) and not isinstance(node, ast.AnnAssign):
+            if isinstance(kind, ast.AST):
                 for text in [one.value for one in ast.walk(kind) if isinstance(one, ast.Constant)]:
                     found |= mentioned(ast.parse(text)) if isinstance(text, str) else set()
     return found

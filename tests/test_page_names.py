@@ -54,7 +54,7 @@ ALLOWED = {
     "views/log.js": ("a move's answer is laid out", "timings"),
     "views/plan.js": ("whose rates they are, where the list stands, what its clock is set to, what is logged, a line; "
                       "the air that is read once for the day",
-                      "log pieces name crew clock running kit temperature air run plan part"),
+                      "log pieces name crew clock running today kit temperature air run plan part"),
     "views/pour.js": ("where it is kept", "pour"),
     "page/to_safety.js": ("what happened asks the task; what it leads to", "task aid"),
     "views/screen.js": ("a form that stands alone", "alone"),

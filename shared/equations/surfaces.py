@@ -163,7 +163,5 @@ def in_day(earliest: float, lasts: float, day: "tuple[float, float]") -> "tuple[
     >>> in_day(19 * 3600.0, 3600.0, (8 * 3600.0, 18 * 3600.0))
     (115200.0, 86400.0)
     """
-    midnight = 0.0
-    while earliest + lasts > day[1] + midnight + 1e-6:
-        midnight += DAY
+    midnight = max(0, ceiling((earliest + lasts - day[1]) / DAY)) * DAY
     return max(earliest, day[0] + midnight), midnight

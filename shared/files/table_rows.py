@@ -56,8 +56,8 @@ def batches(found: Like) -> list:
 def layers(found: Like) -> list:
     """The coats of a day. found: a `plan_found.Found`"""
     return [{"crew": 0, "surface": one.row["name"] or one.row["place"] + 1, "coat": one.number, "start": one.starts[0],
-             "end": one.end, "latest_start": one.latest, "pot_count": one.pots.count, "pot_mass": one.pots.mass}
-            for one in found.layers]
+             "end": one.end, "latest_start": one.latest, "done": one.finished, "pot_count": one.pots.count,
+             "pot_mass": one.pots.mass} for one in found.layers]
 
 
 def of_day(found: Like) -> list:

@@ -12,6 +12,8 @@ DAY = 86400
 TWO = tuple([("0" if count < 10 else "") + str(count) for count in range(60)])  # a plan tells hundreds of times
 HOURS = Choice("hours", "clock-hours", (("24", "clock-hours.whole"), ("12", "clock-hours.half")), fold="clock-fold")
 LIKE = "field-clock"
+WEEK = ("clock-weekday.mo", "clock-weekday.tu", "clock-weekday.we", "clock-weekday.th", "clock-weekday.fr",
+        "clock-weekday.sa", "clock-weekday.su")
 HOUR = ("uhr", "h")  # what stands for the colon, in the languages that we know
 
 
@@ -40,18 +42,24 @@ def clock_time(typed: Given) -> "float | None":
     return float(hour * 3600 + int(minute) * 60) if hour < 24 else None
 
 
-def clock_said(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True) -> Said:
+def clock_said(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True,
+               dated: "tuple[int, int] | None" = None) -> Said:
     """A time after midnight of the first day [s] as a clock shows it; DOWN for the latest, UP for a finish.
 
-    days: say by words which day, when it is not the first
+    days: say by words which day, when it is not the first; dated: (the first day as days since 1970-01-01, how many
+    days later it is now), where a phone told it: a day behind tomorrow is a weekday then, of the seven around now
 
     >>> clock_said(8.5 * 3600), clock_said(86400 + 300)
     ((0, '08:30'), ('clock-next-day', {'time': (0, '00:05')}))
+    >>> clock_said(2 * 86400 + 300, dated=(20784, 0))[1]["day"]  # two days after Friday 2026-11-27
+    'clock-weekday.su'
     """
     day, figures, half = _on_its_face(seconds, hours, toward)
     time: Said = as_typed(figures)
     if half:
         time = message("clock-pm" if half == "pm" else "clock-am", time=time)
+    if days and dated and (day > 1 or dated[1] > 0) and -1 <= day - dated[1] <= 5:
+        return message("clock-on-weekday", time=time, day=WEEK[(dated[0] + day + 3) % 7])  # 1970 began on a Thursday
     if not days or not day:
         return time
     if day == 1:

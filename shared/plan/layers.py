@@ -20,6 +20,8 @@ from ..things.lowest_temperature import lowest
 from ..words.messages import message
 from ..words.numbers import ceiling
 from . import day
+from .done_so_far import MIXED, ON, coats_told
+from .progress import now_of_coats
 
 CLOTH = only(SHEATHE)
 GROUP = Group("surfaces", "plan-surfaces", (
@@ -44,8 +46,9 @@ Pots = namedtuple("Pots", ("count", "mass", "each", "lasts"))
 # row: of the form; number: of the coat, from 1; starts: of the mixing of each pot, end [s on the clock]; pots: `Pots`
 # latest: start within the hours of work and its window [s], None where the last coat is washed and sanded first
 # opens, closes: when the next coat may begin, and when it must be on; sands: when it may be sanded instead [s]; None
-# where it is never or not known, or no coat follows
-Layer = namedtuple("Layer", ("row", "number", "starts", "end", "pots", "latest", "opens", "closes", "sands"))
+# where it is never or not known, or no coat follows; begun, finished: as it was told; air: when it is begun [K]
+Layer = namedtuple("Layer", ("row", "number", "starts", "end", "pots", "latest", "opens", "closes", "sands", "begun",
+                             "finished", "air"))
 
 
 def pots(values: Values, plan: "day.Plan", row: Values, number: int) -> Pots:
@@ -97,10 +100,19 @@ def reckoned(values: Values, plan: "day.Plan") -> "list[Layer]":
     return once(values, "layers", lambda: reckon(values, plan))
 
 
+def ahead(found: "list[Layer]", values: Values) -> "list[Layer]":
+    """The coats to come: what nobody told, and where nobody tells any what the clock has not passed."""
+    told, now = [one for one in found if one.begun], now_of_coats(values)
+    return [one for one in found if not one.finished and (told or now is None or one.end > now)]
+
+
 def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
-    """All coats in the order in which they are laid: of those that may begin first the one whose window ends first."""
+    """All coats in the order in which they are laid: those that were told, as they were; then of those that may begin
+    first the one whose window ends first, from now on."""
     begins, ends = values["start"], values["finish"]
     hours = begins, ends if ends and ends > begins else begins + LONG_DAY
+    told = coats_told(values)
+    now = now_of_coats(values) if told else None
     free = max([batch.steps[-1].end + values["pause"] for batch in plan.followed()] + [begins])
     known, found = {}, []  # type: dict, list
     waiting = [(row, None, pots(values, plan, row, 1)) for row in values["surfaces"]]  # type: list
@@ -114,25 +126,33 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
         return None if after is None else time + after
 
     while waiting:
-        ready = []
-        for place, (_, last, made) in enumerate(waiting):
-            after = follows(max(free, last.opens if last else free), last and last.closes,
-                            last and last.sands and max(free, last.sands), min(made.lasts, hours[1] - begins), hours)
+        ready, open_from = [], max(free, free if now is None else now)  # type: list, float
+        for place, (row, last, made) in enumerate(waiting):
+            done = told.get(10 * row["place"] + (last.number + 11 if last else 11))
+            if done:
+                start = done[MIXED] - values["mix_wet"] if MIXED in done else done[ON] - made.lasts
+                ready.append((0, start, 0, place, start))
+                continue
+            after = follows(max(open_from, last.opens if last else open_from), last and last.closes,
+                            last and last.sands and max(open_from, last.sands), min(made.lasts, hours[1] - begins),
+                            hours)
             if after:
-                ready.append((after[0], (last and after[1]) or hours[1] * 99, place, after[1]))
+                ready.append((1, after[0], (last and after[1]) or hours[1] * 99, place, after[1]))
         if not ready:
             break
-        start, _, place, latest = sorted(ready, key=lambda one: one[:3])[0]
+        _, start, _, place, latest = sorted(ready, key=lambda one: one[:4])[0]
         row, last, made = waiting[place]
-        end, number = start + made.lasts, last.number + 1 if last else 1
+        number = last.number + 1 if last else 1
+        done = told.get(10 * row["place"] + 10 + number, {})
+        end = done.get(ON, max(start + made.lasts, (done and now) or 0))
         opens = closes = sands = None
         if number < row["coats"]:
             opens, closes, sands = at("recoat_opens", end), at("recoat_closes", start), at("sand", end)
         found.append(Layer(row, number, tuple([start + pot * (made.each + values["pause"])
                                                for pot in range(made.count)]), end, made, latest, opens, closes,
-                           sands and opens and max(opens, sands)))
+                           sands and opens and max(opens, sands), bool(done), ON in done, plan.profile.at(start)))
         waiting.pop(place)
         if opens is not None:
             waiting.insert(place, (row, found[-1], pots(values, plan, row, number + 1)))
-        free = end + values["pause"]
+        free = max(free, end + values["pause"])
     return found

@@ -5,20 +5,19 @@ from ..surface.faces import SHEATHE
 from ..words.lines import ANSWER, MORE, Line, line
 from ..words.messages import listed, message, quantity, row, typed
 from ..words.numbers import DOWN, UP
-from .layers import Layer
+from .layers import Layer, ahead
 from .plan_found import Found
-from .progress import time_now
+from .progress import dated
 
 PART = "layers"
 
 
 def say(found: Found, values: Values) -> "list[Line]":
     """The next coat and the end of all, then each coat with its pots."""
-    layers, now = found.layers, time_now(values)
+    layers = found.layers
     if not layers:
         return []
-    ahead = [one for one in layers if now is None or one.end > now] or layers[-1:]
-    lines = [_layer(values, ahead[0], "layer_next", ANSWER, ""),
+    lines = [_layer(values, (ahead(layers, values) or layers[-1:])[0], "layer_next", ANSWER, ""),
              line("layers_end", "plan-layers-end", layers[-1].end, "s", _clock(values, layers[-1].end), rank=ANSWER,
                   rough="plan-layers-end.rough")]
     for place, one in enumerate(layers):
@@ -30,7 +29,7 @@ def say(found: Found, values: Values) -> "list[Line]":
 
 
 def _clock(values: Values, time: float, toward: str = UP) -> Said:
-    return clock_said(time, values["hours"], toward)
+    return clock_said(time, values["hours"], toward, dated=dated(values))
 
 
 def called(one: Layer) -> Said:
@@ -45,7 +44,8 @@ def called(one: Layer) -> Said:
 def _layer(values: Values, one: Layer, name: str, rank: str, part: str) -> Line:
     span = message("plan-span", start=_clock(values, one.starts[0]), end=_clock(values, one.end))
     pots = message("surface-pots.text", count=one.pots.count, mass=quantity(one.pots.mass, "g", UP))
-    return line(name, called(one), one.starts[0], "s", row([span, pots], " · "), rough=_next(values, one), rank=rank,
+    said = [span, pots] + (["plan-step-done"] if one.finished else [])
+    return line(name, called(one), one.starts[0], "s", row(said, " · "), rough=_next(values, one), rank=rank,
                 part=part, caution="coats-sand.text" if one.latest is None else "")
 
 

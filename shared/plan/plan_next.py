@@ -27,7 +27,7 @@ def next_of(values: Values, plan: Plan) -> Next:
     standing, place = plan.followed(), max([row["place"] for row in values["done"]] + [-1]) + 1
     running, left = values["running"] == "yes", [batch for batch in standing if not batch.finished]
     taps = _taps(values, left[:AT_ONCE], time_now(values)) if running else []
-    begin = bool(standing) and not running
+    begin = bool(standing or values["surfaces"]) and not running
     if not left:
         return Next(begin, place, taps, None, None, [], None)
     batch = left[0]

@@ -4,6 +4,7 @@ from collections import namedtuple
 
 from ..catalogue.plans import BEFORE
 from ..equations.laying import CUP, FILM, POT, SOFT, Laid, Laying, bounds_of, in_pot
+from ..equations.shelf import day_number, iso
 from ..equations.temperature_profile import Profile
 from ..forms.clock_times import DAY
 from ..forms.types import Values
@@ -37,6 +38,30 @@ def time_now(values: Values) -> "float | None":
         return start + ahead
     ahead -= DAY
     return None if [1 for row in values["done"] if row["minute"] > ahead + 60] else start + ahead
+
+
+def dated(values: Values) -> "tuple[int, int] | None":
+    """(the first day as days since 1970-01-01, how many days later it is now), by the phone's date; None where the day
+    is only planned or no date was told: the day of the first step that was told, today where none was."""
+    today, now = day_number(values["today"]), time_now(values)
+    if today is None or values["running"] == "no" or values["clock"] is None or values["now"] is not None:
+        return None
+    if values["done"] or values["coated"]:
+        first = day_number(values["day"])
+        return None if first is None or today < first else (first, today - first)
+    return None if now is None else (today - int(now // DAY), int(now // DAY))
+
+
+def now_of_coats(values: Values) -> "float | None":
+    """The time now, days after the start too [s after the first midnight]; None where nothing tells it."""
+    known = dated(values)
+    return known[1] * DAY + values["clock"] if known else time_now(values)
+
+
+def day_pairs(values: Values) -> "list[list[str]]":
+    """What a step that is told says of the day it is counted from."""
+    known = dated(values)
+    return [["day", iso(known[0])]] if known else []
 
 
 def followed(crews: "list[tuple[Laying, list[Laid], list[float]]]", values: Values) -> "list[Batch]":

@@ -13,6 +13,7 @@ from .advice import CUP, FILM, POT, SOFT
 from .batch_lines import MIXES, SOFT_COVE, STEPS
 from .limit_lines import named, piece_name
 from .plan_leads import record_pairs
+from .progress import day_pairs
 from .run_dates import ages
 
 WINDOWS = {POT: "run-window.bag", SOFT: "run-window.cove", CUP: "run-window.cup", FILM: "run-window.film"}
@@ -151,7 +152,7 @@ def _unix(found: Found, time: float, values: Values) -> float:
 def _plan_pairs(found: Found, values: Values) -> "list[list]":
     """The steps done, as the plan is told them."""
     place = max([row["place"] for row in values["done"]] + [-1]) + 1
-    pairs = [["running", "yes"]]
+    pairs = [["running", "yes"]] + day_pairs(values)
     for key, time in found.ends:
         own = "done.{}.".format(place)
         pairs += [[own + "batch", str(found.batch.number)], [own + "step", key],

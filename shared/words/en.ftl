@@ -1791,6 +1791,16 @@ clock-pm = { $time } pm
 clock-next-day = { $time } next day
 clock-day-before = { $time } the day before
 clock-on-day = { $time } on day { $day }
+# $day: one of clock-weekday
+clock-on-weekday = { $time } on { $day }
+clock-weekday =
+  .mo = Monday
+  .tu = Tuesday
+  .we = Wednesday
+  .th = Thursday
+  .fr = Friday
+  .sa = Saturday
+  .su = Sunday
 
 
 ## Plan
@@ -1885,6 +1895,7 @@ plan-clock = Time now
   .help = Filled in by the phone.
 plan-done = Done so far
   .each = Step
+  .coats = Coats done so far
 plan-done-batch = Batch
 plan-done-minute = Done at
   .help = Minutes after the plan's start. A minus means before it.
@@ -2744,7 +2755,7 @@ gluing-clamps = Clamps
   .rough = at least, with a batten under them (our own judgement)
 gluing-lines = Glue lines
 gluing-former = Radius of the former
-  .rough = springback of equal layers counted, stiff glue
+  .rough = counts the least springback: equal layers, stiff glue. Soft or warm glue springs back more: try one.
 gluing-strain = Stretch of the outer fibres
 gluing-one-pot = One pot does both
   .text = prime from it, thicken the rest: { $needed } of { $lasts }

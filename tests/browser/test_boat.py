@@ -102,12 +102,21 @@ def test_a_link_brings_the_whole_boat_to_another_phone(boat, chromium):
     other.context.close()
 
 
-def test_on_paper_the_list_the_cuts_and_the_cards_stand_on_sheets_of_their_own(boat):
-    """The PDF that Chromium prints: nothing of the form, each card whole, no blank sheet."""
+PHASES = ("Glue", "Tack", "Inside seams", "Outside seams", "Sheathe", "Fair", "Seal, first coat", "Coat")
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_on_paper_the_list_the_cuts_and_the_cards_stand_on_sheets_of_their_own(boat, paper):
+    """The PDF that Chromium prints: nothing of the form, all phases in the order of building, each card whole, no
+    blank sheet."""
     expect(boat.locator("[data-line^=wall_]").first).to_be_attached()  # the page itself has the answer in short
-    with pymupdf.open("pdf", boat.pdf(format="A4", prefer_css_page_size=True)) as sheets:
+    with pymupdf.open("pdf", boat.pdf(format=paper, prefer_css_page_size=True)) as sheets:
         text = [" ".join(page.get_text().replace("\u00a0", " ").split()) for page in sheets]
-    assert 4 <= len(text) <= 6 and all(len(page) > 100 for page in text)
+    assert 4 <= len(text) <= {"A4": 6, "Letter": 8}[paper] and all(len(page) > 100 for page in text)
+    whole, at = " ".join(text), 0
+    for phase in PHASES:
+        at = whole.index(phase + " ", at)
+        assert "Epoxy" in whole[at:at + 90], phase
     where = [next(place for place, page in enumerate(text) if words in page)
              for words in ("Shopping list", "Cut list", "Wall cards")]
     assert where == sorted(set(where))

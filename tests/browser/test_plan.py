@@ -1,12 +1,13 @@
 """Plan in a real browser: from the boat to a day under way."""
 import re
+from datetime import datetime
 
 import pytest
 from covemix.shared.door import moves
 from covemix.shared.forms import links
 from playwright.sync_api import expect
 
-from .conftest import figure, unanswered
+from .conftest import figure, fresh, unanswered
 
 PLAN = "/plan/?temperature=20&start=9:00" + "".join(
     f"&pieces.{place}.name=Seam+{place}&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90"
@@ -165,12 +166,56 @@ def test_the_boat_s_coats_are_a_day_on_a_phone_as_on_a_server(phone, standing):
              ["pieces.0.putty", "90"], ["pieces.0.wet", "60"]]
     pairs += [[f"points.{place}.{name}", text] for place, row in enumerate(points)
               for name, text in zip(("at", "temperature"), row, strict=True)]
+    pairs += [["running", "yes"], ["clock", "10:00"], ["today", "2026-02-28"], ["day", "2026-02-27"]]  # of 28 days
+    pairs += [[f"coated.{place}.{name}", text] for place, row in enumerate((("1", "1", "mix", "250"),
+                                                                           ("1", "1", "on", "300")))
+              for name, text in zip(("face", "coat", "step", "minute"), row, strict=True)]
     there = phone.evaluate("""async (pairs) => {
       const { ask } = await part("engine/engine.js");
       return ask({ move: "plan", pairs });
     }""", pairs)
     here = moves.answer("plan", links.tree(pairs))
     assert there["errors"] == here["errors"] == []
+    assert there["leads"] == here["leads"] and "Sunday" in str(here["lines"])
     assert [[line[part] for part in ("name", "label", "text", "rough")] for line in there["lines"]] == [
         [line[part] for part in ("name", "label", "text", "rough")] for line in here["lines"]]
     assert len([1 for line in here["lines"] if line["name"].startswith("layer_")]) > 5
+
+
+COATS = "/plan/?temperature=20&surfaces.0.name=Deck&surfaces.0.area=6.5"
+
+
+@pytest.mark.parametrize(("zone", "now"), [
+    ("Pacific/Kiritimati", "2026-11-27T09:05:00+14:00"), ("Pacific/Pago_Pago", "2026-11-27T20:05:00-11:00")])
+def test_a_coat_is_ticked_off_and_the_day_of_the_next_is_named(chromium, standing, zone, now):
+    """Where the date is not the one in Greenwich: Friday on the wall here. The next day is the phone's own too."""
+    with fresh(chromium, timezone_id=zone) as (phone, _):
+        phone.clock.install(time=datetime.fromisoformat(now))
+        hours = "&start=8:00&finish=18:00" if "09:05" in now else "&start=20:00&finish=23:30"
+        phone.goto(standing.url + COATS + hours)
+        phone.get_by_role("button", name="Use these").click()
+        line = phone.locator("[data-line=layer_next]").first
+        expect(line).to_contain_text("coat 1 of 3")
+        expect(line).to_contain_text("from 22:11 next day" if "09:05" in now else "from 10:11 on day 3")
+        phone.get_by_role("link", name="Start the day").click()
+        phone.get_by_role("link", name="Deck, coat 1 of 3: mixed").click()
+        expect(phone.locator("[name='coated.0.minute']")).to_have_value("65" if "09:05" in now else "5")
+        phone.get_by_role("link", name="Deck, coat 1 of 3: done").click()
+        expect(line).to_contain_text("coat 2 of 3")
+        expect(phone.locator("[data-line=layers_end]").first).to_contain_text(
+            "on Sunday" if "09:05" in now else "on Tuesday")
+        phone.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
+        expect(phone.get_by_role("link", name="Deck, coat 1 of 3: done")).to_be_visible()
+        phone.get_by_role("link", name="Deck, coat 1 of 3: done").click()
+        expect(line).to_contain_text("coat 2 of 3")
+        phone.clock.fast_forward("13:00:00")  # the next morning: nothing was told since
+        phone.reload()
+        expect(line).to_contain_text("on Sunday to")
+
+
+def test_a_coat_leads_to_its_pour_by_one_tap(phone, standing):
+    phone.goto(standing.url + COATS)
+    phone.get_by_role("button", name="Use these").click()
+    phone.get_by_role("link", name="Deck, coat 1 of 3: Pour one pot").click()
+    expect(phone.locator("[name=amount]")).to_have_value("299 g")
+    expect(phone.locator("[name=air]")).to_have_value(re.compile("^20"))

@@ -7,4 +7,6 @@ export const download = (name, text, type) => {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000); // some browsers read it a while after the click
 };
 
-export const today = () => new Date().toISOString().slice(0, 10);
+// As a calendar on the wall here has it: 2026-11-29.
+export const two = (count) => String(count).padStart(2, "0");
+export const today = (now = new Date()) => `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;

@@ -11,6 +11,7 @@ import { printCards } from "../share/share.js";
 import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
 import { soon, withPart } from "../offline/parts.js";
+import { today, two } from "../phone/download.js";
 import { prime } from "../phone/speech.js";
 import { bare, typedOf, unitBeside } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
@@ -61,8 +62,7 @@ export const mount = (screen, main) => {
   const print = main.querySelector("[data-print-cards]");
   print.hidden = false;
   print.addEventListener("click", printCards);
-  const now = new Date();
-  main.querySelector("[data-day]").value = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  main.querySelector("[data-day]").value = today();
   const own = main.querySelector("[data-own-rates]");
   const offer = async () => { own.hidden = !(await laidBy(crew(form))).length; };
   own.addEventListener("click", takeRates);
@@ -111,11 +111,12 @@ const stepping = ({ form, changed, accept, brought }, main, sent) => {
 
 const crew = (form) => form.elements.namedItem("crew.name").value || typedOf(form.elements.namedItem("crew")).name;
 
-const two = (count) => String(count).padStart(2, "0");
 const typeClock = () => {
   if (!shown.form.querySelector("[name=running] option[value=yes]:checked, [name=running][value=yes]:checked")) return false;
   const now = new Date();
-  shown.form.elements.namedItem("clock").value = `${now.getHours()}:${two(now.getMinutes())}`;
+  const field = (name) => shown.form.elements.namedItem(name);
+  field("clock").value = `${now.getHours()}:${two(now.getMinutes())}`;
+  field("today").value = today(now);
   return true;
 };
 
