@@ -7,7 +7,7 @@ const MOST = 128; // px; where keys stand side by side, each beginning where ano
 export const cover = () => {
   const foot = document.querySelector("[data-foot]");
   const { top } = foot.getBoundingClientRect();
-  const keys = scrollY > 0 ? [] : [...document.querySelectorAll(KEYS)].filter((one) => one.checkVisibility?.() ?? true)
+  const keys = scrollY > 0 ? [] : [...document.querySelectorAll(KEYS)].filter((one) => one.checkVisibility?.({ visibilityProperty: true }) ?? true)
     .map((one) => one.getBoundingClientRect());
   let edge = top;
   for (let cut; (cut = keys.find((one) => one.top < edge - HAIR && one.bottom > edge + HAIR));) edge = cut.top;
@@ -16,4 +16,5 @@ export const cover = () => {
 };
 
 new ResizeObserver(cover).observe(document.body);
-for (const name of ["scroll", "resize"]) addEventListener(name, cover, { passive: true });
+// the last two: what waited for its answer is in sight
+for (const name of ["scroll", "resize", "animationcancel", "animationend"]) addEventListener(name, cover, { passive: true });
