@@ -7,14 +7,13 @@ const MOST = 128; // px; where keys stand side by side, each beginning where ano
 export const cover = () => {
   const foot = document.querySelector("[data-foot]");
   const { top } = foot.getBoundingClientRect();
-  const keys = scrollY > 0 ? [] : [...document.querySelectorAll(KEYS)].filter((one) => one.checkVisibility?.({ visibilityProperty: true }) ?? true)
+  const keys = window.scrollY > 0 ? [] : [...document.querySelectorAll(KEYS)].filter((one) => one.checkVisibility?.({ visibilityProperty: true }) ?? true)
     .map((one) => one.getBoundingClientRect());
   let edge = top;
   for (let cut; (cut = keys.find((one) => one.top < edge - HAIR && one.bottom > edge + HAIR));) edge = cut.top;
-  const high = top - edge < MOST ? `${top - edge}px` : "";
-  if (foot.style.getPropertyValue("--cut") !== high) foot.style.setProperty("--cut", high);
+  foot.style.setProperty("--cut", top - edge < MOST ? `${top - edge}px` : "");
 };
 
 new ResizeObserver(cover).observe(document.body);
 // the last two: what waited for its answer is in sight
-for (const name of ["scroll", "resize", "animationcancel", "animationend"]) addEventListener(name, cover, { passive: true });
+for (const name of ["scroll", "resize", "animationcancel", "animationend"]) addEventListener(name, cover);

@@ -22,7 +22,7 @@ const runs = (code) => {
 
 // null: more text than one code can hold, or than this screen can show with modules of a millimetre
 export const drawCode = (text, told, paper = false) => {
-  const across = Math.min(innerWidth, WIDEST) / MODULE;
+  const across = Math.min(window.innerWidth, WIDEST) / MODULE;
   let code;
   try {
     code = generated(text, paper ? { minCorrectionLevel: correction.M } : { maxVersion: Math.floor((across - 17) / 4 - QUIET / 2) });
