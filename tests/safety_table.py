@@ -543,8 +543,8 @@ MOMENT = (
     ("thick", "Thick layer", "Putty {depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
     ("cold", "Cold", "Warm the cans in warm water, never by a flame. Keep heaters with a flame away from them.",
      "open", COMMON),
-    ("blush", "Wash first", "Wash the greasy film off with water and a pad before you sand: sanded in, it stays.", "peel",
-     COMMON),
+    ("blush", "Wash first", "Wash the greasy film off with water and a pad before you sand: sanded in, it stays.",
+     "peel", COMMON),
     ("gloves", "Gloves", "Wear two pairs, and goggles. Take a wet or torn glove off at once.", "open", COMMON),
     ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON),
 )
