@@ -2,6 +2,7 @@
 import functools
 import json
 import shutil
+import threading
 from pathlib import Path
 
 import unpack
@@ -34,6 +35,9 @@ def named(page: str) -> str:
     return FIELD.join([before, *[field.replace(SAME, field[:field.index('"')]) for field in fields]])
 
 
+MAKING = threading.RLock()
+
+
 @functools.cache
 def _build(house: Path):
     return Build(house)
@@ -59,9 +63,29 @@ def build(house: Path = HOUSE):
     return _build(house)  # a cache keeps what is asked with a default apart from what is asked with the same by name
 
 
+class Later:
+    """The app of a house, made when it is asked for the first time: what is only collected asks nothing, and what is
+    made then is made once for all workers (tests/made_once.py)."""
+
+    def __init__(self, house: Path):
+        self.house = house
+
+    async def __call__(self, scope, receive, send):
+        await made(self.house)(scope, receive, send)
+
+    def __getattr__(self, name):
+        return getattr(made(self.house), name)
+
+
 def app(house: Path = HOUSE):
-    """The app of a house."""
-    return _app(house)
+    """The app of a house, for who may never ask it."""
+    return Later(house)
+
+
+def made(house: Path = HOUSE):
+    """The app of a house, with all its files."""
+    with MAKING:
+        return _app(house)
 
 
 def another_house(folder: Path) -> Path:

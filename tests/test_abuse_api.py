@@ -7,12 +7,13 @@ import house
 import pytest
 import schemathesis
 from covemix.server.api import MOST_BODY
+from covemix.server.app import create_app
 from covemix.server.headers import HEADERS, LISTS, OF_PAGES
 from hypothesis import HealthCheck, settings
 from schemathesis.specs.openapi.checks import positive_data_acceptance
 from starlette.testclient import TestClient
 
-APP = house.app()
+APP = create_app(house.build(), packs=False)  # which is asked while tests are collected
 schema = schemathesis.openapi.from_asgi("/openapi.json", APP)
 schema.config.phases.update(phases=["fuzzing"])
 

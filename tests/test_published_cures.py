@@ -20,8 +20,8 @@ EDA = "Riccardi, Adabbo and Williams, J. Appl. Polym. Sci. 29 (1984) 2481, DGEBA
 BAC = "Barral and others, J. Appl. Polym. Sci. 56 (1995) 1029, DGEBA and 1,3-bisaminomethylcyclohexane (abstract)"
 CHD = ("J. Appl. Polym. Sci. 92 (2004) 1190, DGEBA, 1,2-diaminocyclohexane and a reactive diluent, from gel times "
        "(abstract)")
-DENDRIMER = ("Journal of South China Normal University (Natural Science), an epoxy and a polyamidoamine dendrimer, 60 to 75 "
-             "degC (abstract)")
+DENDRIMER = ("Journal of South China Normal University (Natural Science), an epoxy and a polyamidoamine dendrimer, 60 "
+             "to 75 degC (abstract)")
 PAZ = ("Paz-Abuin and others, Polymer 38 (1997) 3795, DGEBA and 1,3-bisaminomethylcyclohexane: the path that needs no "
        "hydroxyl of the cure is the larger one up to a conversion of 20 % (abstract)")
 PDA = "Thermochim. Acta 447 (2006) 167, DGEBA and 1,3-phenylene diamine (abstract)"

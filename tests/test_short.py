@@ -2,29 +2,40 @@
 import ast
 
 import house
+import pytest
 from covemix.server.build import HOUSE
 from covemix.server.lean import lean
 from covemix.server.short import renamed, short
 from covemix.server.unmentioned import without_unmentioned
 
 SCRIPTS = "".join(path.read_text(encoding="utf-8") for path in sorted((HOUSE / "webui/js/engine").glob("*.js")))
-MODULES = without_unmentioned({path: lean(text) for path, text in house.build().program.items()}, SCRIPTS)
-NAMES = renamed(MODULES, SCRIPTS)
 FIELDS = {"Name": "id", "FunctionDef": "name", "ClassDef": "name", "arg": "arg", "alias": "name"}
 
 
-def test_each_name_has_one_other_everywhere_and_no_two_the_same():
-    assert len(NAMES) > 900 and len(set(NAMES.values())) == len(NAMES)
-    before = {getattr(node, field) for source in MODULES.values() for node in ast.walk(ast.parse(source))
+@pytest.fixture(scope="module")
+def modules():
+    """The program before its names are short, by path."""
+    return without_unmentioned({path: lean(text) for path, text in house.build().program.items()}, SCRIPTS)
+
+
+@pytest.fixture(scope="module")
+def new_names(modules):
+    """Each name that becomes another one."""
+    return renamed(modules, SCRIPTS)
+
+
+def test_each_name_has_one_other_everywhere_and_no_two_the_same(modules, new_names):
+    assert len(new_names) > 900 and len(set(new_names.values())) == len(new_names)
+    before = {getattr(node, field) for source in modules.values() for node in ast.walk(ast.parse(source))
               for field in ("id", "name", "arg", "attr", "asname", "module") if hasattr(node, field)}
-    assert not before & set(NAMES.values())  # no short name means anything yet
+    assert not before & set(new_names.values())  # no short name means anything yet
 
 
-def test_the_program_is_the_same_node_by_node():
+def test_the_program_is_the_same_node_by_node(modules, new_names):
     """Only where a name itself stands is it another; texts, attributes, what a call names and modules are as before."""
-    sent, changed = short(MODULES, SCRIPTS), 0
+    sent, changed = short(modules, SCRIPTS), 0
     assert sent == house.build().engine
-    for path, source in MODULES.items():
+    for path, source in modules.items():
         nodes = zip(ast.walk(ast.parse(source)), ast.walk(ast.parse(sent[path])), strict=True)
         for before, after in nodes:
             assert type(before) is type(after)
@@ -33,7 +44,7 @@ def test_the_program_is_the_same_node_by_node():
                 if isinstance(old, ast.AST | list):
                     continue
                 if FIELDS.get(type(before).__name__) == field or field == "asname":
-                    assert new == NAMES.get(old, old)
+                    assert new == new_names.get(old, old)
                     changed += old != new
                 else:
                     assert new == old, (path, field, old)

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import uvicorn
 from covemix.server.build import HOUSE
-from house import app
+from house import made
 from waits import LONG, until
 
 
@@ -48,7 +48,7 @@ class Server:
         self.running = self.thread = None
 
     def start(self, house: Path = HOUSE, missing: str = "", wrap=lambda app: app):
-        served = wrap(without(app(house), missing) if missing else app(house))
+        served = wrap(without(made(house), missing) if missing else made(house))
         config = uvicorn.Config(served, port=self.port, log_level="critical", lifespan="off",
                                 timeout_graceful_shutdown=0)
         self.running = uvicorn.Server(config)

@@ -5,7 +5,7 @@ import pytest
 from covemix.server.app import create_app
 from covemix.server.build import Build
 from covemix.server.pages import PAGES
-from house import app
+from house import made
 from playwright.sync_api import expect
 
 from .conftest import fresh
@@ -69,7 +69,7 @@ SCREENS = [path for _, path, _ in PAGES]
 @pytest.fixture(scope="module")
 def strange():
     """A server that speaks the language that nobody does, too; the one that all tests share is made before."""
-    app()
+    made()
     pseudo.speak()
     server = Server().start(wrap=lambda app: create_app(Build()))
     yield server
