@@ -125,7 +125,7 @@ def test_two_taps_of_a_shaking_glove_start_no_clock(run):
 def test_tape_that_no_longer_fits_is_said_and_the_piece_is_cut(run):
     to(run, "Clean the edges")
     run.clock.fast_forward((seconds(run) - 450) * 1000)
-    expect(steps(run, "saved")).to_contain_text(re.compile(r"Only [\d.]+\sm of tape fits"))
+    expect(steps(run, "saved")).to_contain_text(re.compile(r"time for only [\d.]+\sm of tape"))
     expect(steps(run, "window")).to_have_attribute("data-rank", "warn")
     tap(run)
     expect(steps(run, "part")).to_have_text("No time for all tape. Now only")
