@@ -452,8 +452,8 @@ CHANGES = (
     Change(
         "oxygen from 16 % will do",
         WORDS,
-        "Oxygen from 19.5 up",
-        "Oxygen from 16 up",
+        "Oxygen must be from 19.5 up",
+        "Oxygen must be from 16 up",
         SAFETY,
         "",
     ),
@@ -1163,7 +1163,7 @@ CHANGES = (
     Change(
         "run: a bag that gets hot is held on to",
         WORDS,
-        "run-place = Bag gets hot: stop. Take it outdoors.",
+        "run-place = If the bag gets hot, stop. Take it outdoors.",
         "run-place = Bag gets hot: press on.",
         TOLD,
         "",
@@ -1195,7 +1195,7 @@ CHANGES = (
     Change(
         "test cup: a smoking cup is picked up",
         WORDS,
-        "leave the cup where it stands, nobody over it. Never hold it.",
+        "leave the cup where it stands. Nobody leans over it. Never hold it.",
         "carry the cup away.",
         TOLD,
         "",

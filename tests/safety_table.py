@@ -212,7 +212,7 @@ FIRST_AID = (
 RINSING = {"minutes": 15, "L/min": 1.5, "at hand L": 25}
 HOT_STEPS = (
     "Get everybody out and upwind. Do not breathe the smoke.",
-    "Can you still hold the pot? Goggles on, leather gloves or tongs. Carry it outdoors, onto bare ground or metal.",
+    "If you can still hold the pot: goggles on, leather gloves or tongs. Carry it outdoors, onto bare ground or metal.",
     "Spread the mix thin while it flows. Never use a lid or a bin.",
     "Never pour water in: the mix can spit. Cold water around the pot, in a metal pail, may slow it.",
     "If it burns, or smokes and you cannot carry it: leave, shut the door, call the fire service.",
@@ -384,7 +384,7 @@ FROM = {
     "Small room": (30, "m3"), "Thick putty": (12, "mm"),
     # the temperature from which HOT, below, says that it runs away; the least mass is own judgement: 10 g at 25 degC
     # stay below 40 degC in a cup of 65 mm at both ends of the band, 20 g reach 156 degC at the hot one (small_pots.py)
-    "Peak temperature of a pot that runs away": (100, "degC"),
+    "Peak temperature of a pot that overheats": (100, "degC"),
     "Smallest mass with its peak temperature shown": (10, "g"),
 }
 
@@ -409,8 +409,8 @@ CURE = {
     "tack_free": (4, 7, 11, "a glove no longer sticks"),
     "peel": (5, 9, 14, "hard enough that the tape stays down. Or leave the ply on until sanding"),
     "sand": (14, 24, 36, "only when dust comes off, not gum. Wash the blush off with water first"),
-    "turn": (24, 24, 48, "the witness puck is hard. Hold the hull at bulkheads, not at a fresh seam"),
-    "light": (24, 24, 48, "the witness puck is hard"),
+    "turn": (24, 24, 48, "the sample beside the seam is hard. Hold the hull at bulkheads, not at a fresh seam"),
+    "light": (24, 24, 48, "the sample beside the seam is hard"),
     "full": (168, 168, 168, "5 to 7 days are usual, the longer counts"),
 }
 CLOSES = ("recoat_closes",)
@@ -485,11 +485,11 @@ PART_DENSITIES = {"resin": (1.10, 1.18, PUBLISHED, "resin-liquid"), "hardener": 
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first. These are reminders of what "
          "they usually say.")
 REMINDER = "Gloves and goggles on before you open a can. The product's data sheet comes first."
-HOT_POT = ("Do not leave the pot alone. While you can still hold it, take it outdoors. Set it on bare ground, away "
-           "from anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of "
-           "the smoke. Smoke or flames indoors: leave, close the door, call the fire service.")
+HOT_POT = ("Keep watching the pot. While you can still hold it, take it outdoors. Set it on bare ground, away "
+           "from anything that burns. Spread it thin if it still flows. Never put a lid on it, never bin it. Keep out "
+           "of the smoke. Smoke or flames indoors: leave, close the door, call the fire service.")
 SPREAD_OUT = ("The mix can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a "
-              "lid. If it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
+              "lid. If it smokes or is too hot to hold, do not touch it and keep away. Then mix a new batch.")
 
 # --- the cautions that always stand: (words, mark)
 STANDING = {
@@ -506,7 +506,7 @@ STANDING = {
             "hull or tank: only with its own plan and licensed practice.", COMMON),
     "heat": ("Mixed resin heats itself. A full cup can smoke, burn and catch fire. Mix only what you can use. Put a "
              "hot pot outdoors on bare ground, never under a lid. Spread it thin if it still flows.", COMMON),
-    "dust": ("Powder or sanding dust: wear a particle filter (EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better). Never "
+    "dust": ("Powder or sanding dust: wear a particle mask (EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better). Never "
              "sand epoxy that is not fully cured.", COMMON),
     "waste": ("Spread leftovers thin outdoors to cure. Dispose of contents and container by local rules. Avoid release "
               "to the environment.", PUBLISHED),
@@ -514,36 +514,37 @@ STANDING = {
 
 # --- the cautions of the moment, the most urgent first: (name, heading, words, the task it leads to, mark)
 MOMENT = (
-    ("hot_now", "The pot is hot", "Take it outdoors now: bare ground, thin if it still flows, never a lid.", "hot",
-     COMMON),
+    ("hot_now", "The pot is hot", "Take it outdoors now, onto bare ground, spread thin if it still flows, never "
+     "under a lid.", "hot", COMMON),
     ("hull", "Inside the hull", "Enter only with air led in, air tested, someone outside and licensed practice.",
      "confined", COMMON),
     ("poison", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED),
     ("fire", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
-    ("vapour", "Solvent vapour", "No flame, no spark, air moving through. See the grams this room takes.", "wipe",
+    ("vapour", "Solvent vapour", "No flame, no spark, air moving through. See how many grams this room takes.", "wipe",
      COMMON),
     ("uncured", "Not cured", "Do not sand yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),
     ("big_pot", "A big batch", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot",
      COMMON),
-    ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less and spread it at once.",
+    ("warm_pot", "Warm today", "At {temperature} a cup of {amount} overheats sooner. Mix less and spread it at once.",
      "hot", COMMON),
-    ("hot_pot", "This pot can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a "
+    ("hot_pot", "This pot can overheat", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a "
      "tray at once.", "hot", COMMON),
-    ("in_sun", "In the sun", "Shade first, then spread it thin. A thin layer in the sun stiffens sooner than a cup in "
-     "the shade.", "hot", "own judgement"),
+    ("in_sun", "In the sun", "Move it into the shade, then spread it thin. A thin layer in the sun stiffens sooner "
+     "than a cup in the shade.", "hot", "own judgement"),
     ("short_pot", "Little time", "About {minutes} in the cup. Lay everything out first, then mix.", "mix", COMMON),
     ("powder", "{filler}", "Particle mask and goggles on before you open the bag.", "powder", COMMON),
     ("sanding", "Dust", "Wear a particle mask and extract dust at the tool.", "sand", COMMON),
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),
     ("eyes", "Goggles on: {code}", "{official}.", "open", PUBLISHED),
-    ("small_room", "Little air", "{room} with {changes} air changes an hour: open two sides before you open a can.",
-     "mix", COMMON),
+    ("small_room", "Little air", "{room} with {changes} air changes an hour: open the room on two sides before you "
+     "open a can.", "mix", COMMON),
     ("thick", "Thick layer", "Putty {depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
     ("cold", "Cold", "Warm the cans in warm water, never by a flame. Keep heaters with a flame away from them.",
      "open", COMMON),
-    ("blush", "Wash first", "Water and a pad before any sandpaper: blush sanded in stays in.", "peel", COMMON),
+    ("blush", "Wash first", "Wash the greasy film off with water and a pad before you sand: sanded in, it stays.",
+     "peel", COMMON),
     ("gloves", "Gloves", "Wear two pairs, and goggles. Take a wet or torn glove off at once.", "open", COMMON),
     ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON),
 )
@@ -561,11 +562,11 @@ STATEMENTS = {
     "mix_never": ("mix", "never", "Never change the ratio for a faster or slower cure.", CP),
     "mix_stop": ("mix", "stop", "If the cup feels warm before you are done, spread the batch out now.", CP),
     "powder_have": ("powder", "have", "Mask on. Scoop, lid and a damp cloth for spills at hand.", CP),
-    "powder_air": ("powder", "air", "Point no fan at the powder. Add it low and slowly, fold it in, then air the room.",
-                   CP),
+    "powder_air": ("powder", "air", "Point no fan at the powder. Add it slowly from close above, fold it in, then air "
+                   "the room.", CP),
     "powder_eyes": ("powder", "eyes", "Powder flies up when you pour it. Wear goggles, not glasses.", CP),
-    "powder_breathing": ("powder", "breathing", "Do not breathe dust. A half mask that fits is rated to let through at "
-                         "most a tenth.", PUBLISHED + " 1910.134"),
+    "powder_breathing": ("powder", "breathing", "Do not breathe dust. A half mask that fits is rated to let at most a "
+                         "tenth through.", PUBLISHED + " 1910.134"),
     "powder_fire": ("powder", "fire", "Wood dust can burn. Keep sparks away.", PUBLISHED + " npg"),
     "powder_never": ("powder", "never", "Never blow powder away. Never sweep it dry.", CP),
     "powder_stop": ("powder", "stop", "Stop when dust hangs in the light or the mask gets hard to breathe through.",
@@ -574,15 +575,15 @@ STATEMENTS = {
     "lay_eyes": ("lay", "eyes", "Rollers spit. Wear goggles or side shields, above all overhead.", CP),
     "lay_clothes": ("lay", "clothes", "Long sleeves, an apron or a coverall, knees and hair covered.", CP),
     "lay_never": ("lay", "never", "Never kneel or lean in wet resin. Never answer the phone with a wet glove.", CP),
-    "lay_stop": ("lay", "stop", "Resin that strings, warms or drags is gelling. Leave it, do not thin it.", CP),
-    "confined_first": ("confined", "have", "A written plan and a way to pull you out. A trained person outside who "
-                       "stays and never follows you in. Licensed practice where the law asks for it. Without these, do "
-                       "not go in.",
-                       CP),
+    "lay_stop": ("lay", "stop", "Resin that pulls strings, warms up or drags is setting. Stop there. Never thin it.",
+                 CP),
+    "confined_first": ("confined", "have", "Do not go in without a written plan, a way to pull you out, a trained "
+                       "person outside who stays and never follows you in, and licensed practice where the law asks "
+                       "for it.", CP),
     # 29 CFR 1915.12 (READ): oxygen at or above 19.5 and below 22.0 %, then flammable below 10 % LEL, then toxic
     "confined_tested": ("confined", "have", "Test the air before entry, in this order: oxygen, flammable vapour, toxic "
-                        "vapour. Oxygen from 19.5 up to 22%, flammable vapour under a tenth of its lower explosive "
-                        "limit.",
+                        "vapour. Oxygen must be from 19.5 up to 22%, flammable vapour under a tenth of its lower "
+                        "explosive limit.",
                         PUBLISHED + " 1915.12"),
     "confined_air": ("confined", "air", "Vapour is heavier than air and lies in the bilge. Lead air in by hose to "
                      "where you breathe, and out at the lowest place, all the time.", CP),
@@ -601,23 +602,23 @@ STATEMENTS = {
     # between the layers
     "wipe_have": ("wipe", "have", "A little solvent in a metal can with a lid, cloths, a lidded metal bin outdoors.",
                   CP),
-    "wipe_hands": ("wipe clean", "hands", "Thin nitrile holds ketones back for minutes only. Wear the glove the "
-                   "solvent's sheet names. Change it when wet.", CP),
+    "wipe_hands": ("wipe clean", "hands", "Thin nitrile holds ketones (acetone) back for minutes only. Wear the glove "
+                   "the solvent's sheet names. Change it when wet.", CP),
     "wipe_eyes": ("wipe clean", "eyes", "Solvent splashes off a cloth and a brush. Wear goggles.", CP),
     "wipe_breathing": ("wipe", "breathing", "Fresh air comes before a mask. Let it carry the vapour away.", CP),
-    "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep solvent off, bare hands above all.", CP),
+    "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep it off, above all off bare hands.", CP),
     "wipe_clothes": ("wipe", "clothes", "Synthetics can spark: wear cotton. Change wet clothes.", CP),
-    "wipe_air": ("wipe clean", "air", "Work outdoors if you can. Indoors, see the air panel: grams, minutes and this "
-                 "room decide.", CP),
+    "wipe_air": ("wipe clean", "air", "Work outdoors if you can. Indoors, see under Air what this room takes: grams "
+                 "and minutes decide.", CP),
     "wipe_fire": ("wipe clean", "fire", "Keep away from heat, hot surfaces, sparks, open flames and other ignition "
                   "sources. No smoking.", PUBLISHED + " ghs"),
     "wipe_fire_low": ("wipe", "fire", "Vapour runs along the floor and can catch fire at a heater, switch or fan "
                       "motor.", CP),
     "wipe_never": ("wipe", "never", "Never wipe uncured epoxy off a person or a glove with solvent.", CP),
-    "wipe_stop": ("wipe", "stop", "Stop when the air panel is over the limit or the fan is not running.", CP),
+    "wipe_stop": ("wipe", "stop", "Stop when Air shows the vapour over the limit, or the fan is not running.", CP),
     "clean_have": ("clean", "have", "Scrapers and paper first, then as little cleaner as possible.", CP),
-    "clean_breathing": ("clean", "breathing", "With the lid on the can and air moving through, a mask is not "
-                        "usual.", CP),
+    "clean_breathing": ("clean", "breathing", "With the lid on the can and air moving through, usually no mask is "
+                        "worn.", CP),
     "clean_never": ("clean", "never", "Never pour cleaner down a drain or on the ground.", CP),
     "peel_have": ("peel", "have", "Water, a pad, clean cloths, thick gloves, a bag for the peel ply.", CP),
     "peel_hands": ("peel", "hands", "Leather or thick work gloves for cut glass edges, waterproof ones for washing.",
@@ -674,8 +675,8 @@ STATEMENTS = {
     "waste_hands": ("waste", "hands", "Touch wet waste only with gloves. Peel gloves off inside out, into the same "
                     "bag.", CP),
     "waste_eyes": ("waste", "eyes", "Wear goggles to pour and to squeeze out bags.", CP),
-    "waste_breathing": ("waste", "breathing", "Outdoors a mask is not usual. Against dust, wear a particle "
-                        "filter.", CP),
+    "waste_breathing": ("waste", "breathing", "Against dust, wear a particle mask. Otherwise, outdoors, usually no "
+                        "mask is worn.", CP),
     "waste_skin": ("waste", "skin", "Afterwards wash hands and arms with soap, up to where the glove ended.", CP),
     "waste_air": ("waste", "air", "Sort waste outdoors.", CP),
     "waste_fire": ("waste", "fire", "Solvent cloths in a heap can catch fire. Dry them flat outdoors, or put them "
@@ -688,14 +689,13 @@ STATEMENTS = {
     "spill_have": ("spill", "have", "Sand, earth or cat litter, a scraper, bags, soap and water, gloves.", CP),
     "spill_air": ("spill", "air", "Open doors and windows first. Solvent spilt indoors: get out, touch no switch until "
                   "the room is aired.", CP),
-    "spill_fire": ("spill", "fire", "Mixed resin or hardener can heat up in a heap of sawdust or paper. Sand is "
-                   "better.", CP),
+    "spill_fire": ("spill", "fire", "Mixed resin or hardener can heat up in a heap of sawdust or paper. Use sand.", CP),
     "spill_collect": ("spill", "have", "Collect spillage.", PUBLISHED + " ghs"),
     "spill_stop": ("spill", "stop", "If you cannot clean the spill up in a few minutes, or it runs to a drain, call "
                    "for help.", CP),
     "fire_have": ("fire", "have", "A foam, powder or CO2 extinguisher by the door, known to everybody. The emergency "
                   "number.", CP),
-    "fire_fire": ("fire", "fire", "Small fire, door behind you: try once to put it out. Otherwise get out, shut the "
+    "fire_fire": ("fire", "fire", "Small fire, way out behind you: try once to put it out. Otherwise get out, shut the "
                   "door, call the fire service.", CP),
     "fire_breathing": ("fire", "breathing", "Epoxy smoke is poisonous. Stay low, get out.", CP),
     "fire_eyes": ("fire", "eyes", "Smoke blinds. Know the way out by touch.", CP),
@@ -726,8 +726,8 @@ STATEMENTS = {
     "clothes_wash": ("open lay confined spill waste peel", "clothes", "Take off contaminated clothing and wash it "
                      "before "
                      "reuse.", PUBLISHED + " ghs"),
-    "vapour_mask": ("open mix lay spill leftover", "breathing", "With air moving through, a mask is not usual. A dust "
-                    "mask does not stop vapour.", CP),
+    "vapour_mask": ("open mix lay spill leftover", "breathing", "A dust mask does not stop vapour. With air moving "
+                    "through, usually no mask is worn.", CP),
     # NIOSH, both with skin: method 2540 and the comments of 54 FR 2332, READ; Ontario's list has the same
     "vapour_amine": ("open mix lay spill leftover", "air", "Hardener vapour can harm lungs and passes through skin. "
                      "The limit is 1 ppm for diethylenetriamine over a working day, 0.1 mg/m³ for m-xylylenediamine at "
@@ -736,7 +736,7 @@ STATEMENTS = {
     "vapour_filter": ("mix lay spill wipe clean", "breathing", "If the sheet asks for a vapour filter: type A is for "
                       "organic vapour that boils above 65 °C, AX for below (acetone), K for ammonia and its organic "
                       "derivatives.", PUBLISHED + " en14387"),
-    "dust_mask": ("powder sand", "breathing", "Put on a particle filter before there is dust: EN 149 FFP2 or FFP3, or "
+    "dust_mask": ("powder sand", "breathing", "Put on a particle mask before there is dust: EN 149 FFP2 or FFP3, or "
                   "42 CFR 84 N95 or better.", CP),
     "mask_fit": ("powder sand wipe", "breathing", "A mask works only if it seals. With a beard it does not.", CP),
     "air_through": ("open mix lay leftover peel", "air", "Open doors and windows on two sides, air at your back.",
@@ -764,8 +764,8 @@ STATEMENTS = {
                  "Get medical help.", CP),
     "stop_rash": ("open mix lay clean peel leftover waste", "stop", "Itching, a rash, swollen eyes or a tight chest: "
                   "stop for today and get medical help. The allergy stays for life.", CP),
-    "stop_dizzy": ("wipe clean confined spill", "stop", "A headache, dizziness or a strong smell that fades: go into "
-                   "fresh air at once.", CP),
+    "stop_dizzy": ("wipe clean confined spill", "stop", "A headache, dizziness, or you stop noticing a strong smell: "
+                   "go into fresh air at once.", CP),
     "sheet_at_hand": ("open spill fire waste", "have", "The products' safety data sheets, on paper or on the phone. "
                       "Their values come first.", CP),
 }
@@ -797,8 +797,8 @@ HOT_LABEL = {"system": {"by_weight": "100:30", "pot_time": "15", "pot_mass": "10
 SAID = (
     ("air", {"place": "hull"}, "hull", "Work inside a hull or tank needs its own plan, tested air and licensed "
      "practice. No figures are shown."),
-    ("air", {"solvent": "acetone", "solvent_mass": "3 kg", "wiping": "10 min"}, "explosive", "Over a tenth of the "
-     "lower explosive limit. Do not do this. Use less, work outdoors, no spark near."),
+    ("air", {"solvent": "acetone", "solvent_mass": "3 kg", "wiping": "10 min"}, "explosive", "Do not do this: "
+     "it is over a tenth of the lower explosive limit. Use less, work outdoors, keep sparks away."),
     ("air", {"solvent": "butanone", "solvent_mass": "50 g", "wiping": "10 min"}, "over_limit", "Too much vapour for "
      "this room. Work outdoors, use less, or move more air."),
     ("air", {"solvent": "acetone", "solvent_mass": "5 g", "wiping": "10 min", "fan_runs": "out"}, "fan_spark", "Vapour "
@@ -829,7 +829,7 @@ SAID = (
 )
 # what stands under the figure it belongs to: (move, what is asked, line, words)
 CAUTIONS = (
-    ("thicken", {"thicken": "yes"}, "filler", "Dust: put on a particle filter before opening the tub. Close the "
+    ("thicken", {"thicken": "yes"}, "filler", "Dust: put on a particle mask before opening the tub. Close the "
      "lid at once."),
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", HOT_POT),
 )

@@ -13,21 +13,23 @@ TOLD = {
     "run-protect.under": "Read the safety data sheet. Let fresh air in.",
     "run-filler.under": "Put the mask on before you open the tub.",
     "run-bag.under": "A full cup heats up. Bag, spreader and scraper ready.",
-    "run-place": "Bag gets hot: stop. Take it outdoors.",
+    "run-place": "If the bag gets hot, stop. Take it outdoors.",
     "run-clean": "Never clean skin with solvent.",
     "run-tray.under": "Fresh gloves. Leave none in the cup: it heats up there.",
     "run-cleanup.under": "Spread leftovers thin, outdoors, without a lid. Gloves off, wash with soap and water.",
-    "run-saved.bag": "The bag will not last. Lay what flows, then stop. Cut the bead square.",
-    "run-saved.bag-over": "The bag is over. Stop when it strings or gets hot. Never thin it.",
+    "run-saved.bag": "The bag will not last. Place what still flows, then stop. Cut the bead square.",
+    "run-saved.bag-over": "The bag's time is over. Stop when it pulls strings or gets hot. Never thin it.",
     "run-saved.cove": "The cove will not stay soft. Finish what is soft. Sand the rest after the cure, add a second "
                       "pass.",
-    "run-saved.cove-over": "The cove is over. Stop when the tool tears it. Sand after the cure, add a second pass.",
-    "run-saved.film": "The wet film will not last. Roll what lies. Peel ply on that. Sand the rest after the cure.",
-    "run-saved.leave": "Leave the tape for after the cure. Mix no resin.",
+    "run-saved.cove-over": "The cove's time is over. Stop when the tool tears it. Sand after the cure, add a second "
+                           "pass.",
+    "run-saved.film": "The wet film will not last. Roll the tape that lies. Put peel ply on it. Sand the rest after "
+                      "the cure.",
+    "run-saved.leave": "Mix no resin now. Lay the tape after the cure.",
     "run-saved.roll-over": "Lay no more. Roll what lies, cut it square. The rest goes on after the cure.",
     "run-date.under": "Feel first: it must not be tacky.",
     "run-date.unknown": "The label says when the next step may follow.",
-    "run-date.shut": "Sand before the second coat: its time is over before the peel ply may come off.",
+    "run-date.shut": "Sand before the second coat: the time to recoat ends before the peel ply may come off.",
     # a plan
     "plan-limit-bag.late": "Empty the bag now: spread the rest thin outdoors. Mix less next time.",
     "plan-limit-cup.late": "Pour the resin onto the tray now, or outdoors. Mix less next time.",
@@ -65,9 +67,9 @@ TOLD = {
     "trial-place.text": "Set the cup outdoors on bare ground, shaded, out of the wind. Keep anything that burns away.",
     "trial-thermometer.text": "Never use the thermometer for food again. Hold its tip in the middle with a stick. Wipe "
                               "it before the mix sets.",
-    "trial-hot.text": "From {hot} the mix can smoke, burn skin and catch fire: leave the cup where it stands, nobody "
-                      "over it. Never hold it. Wear gloves and goggles. Keep upwind. The product's data sheet comes "
-                      "first.",
+    "trial-hot.text": "From {hot} the mix can smoke, burn skin and catch fire: leave the cup where it stands. Nobody "
+                      "leans over it. Never hold it. Wear gloves and goggles. Keep upwind. The product's data sheet "
+                      "comes first.",
     # a cure
     "cure-handle.look": "move the part, do not load it",
     "cure-cold.do": "Warm the seam, not only the air. Use a tent and a gentle electric heater outside the vapours, "

@@ -160,7 +160,7 @@ def test_a_limit_that_nobody_typed_refuses_no_plan():
 def test_the_limit_is_never_below_what_the_scale_measures_and_says_so():
     pieces = [{"length": "1", "putty": "60", "wet": "50"}] * 4
     rough = planned(pieces, temperature="30")["largest"]["rough"]
-    assert "Above 150 g, one bag or cup can run away" in rough and "This scale cannot measure a smaller mix" in rough
+    assert "Above 150 g, one bag or cup can overheat" in rough and "This scale cannot measure a smaller mix" in rough
     fine = planned(pieces, temperature="30", scale="0.1g")["largest"]
     assert fine["value"] <= 0.15 and "scale" not in fine["rough"]
 
@@ -177,7 +177,7 @@ def test_no_mix_is_larger_than_stays_calm_and_the_reason_and_another_limit_are_t
     pieces = [{"name": f"Seam {place}", "length": "2", "putty": "90", "wet": "75"} for place in range(5)]
     found = planned(pieces, temperature="12", people="2")
     assert found["largest"]["value"] <= 0.3 + 1e-9 or "stays calm" in found["largest"]["rough"]
-    assert "can run away" in found["largest"]["rough"] and "Largest mix wanted" in found["largest"]["rough"]
+    assert "can overheat" in found["largest"]["rough"] and "Largest mix wanted" in found["largest"]["rough"]
     assert found["batches"]["value"] > 3
     own = planned(pieces, temperature="12", people="2", most="2000 g")
     assert own["batches"]["value"] < found["batches"]["value"]

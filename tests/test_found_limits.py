@@ -103,7 +103,7 @@ LIMITS = {
         "Temperature used if none is typed": "boat temperature"},
     "Limits of the cautions": {
         "Big mass in one cup": "caution cup big", "Big mass in one cup on a warm day": "cup big warm",
-        "Peak temperature of a pot that runs away": "peak runs away",
+        "Peak temperature of a pot that overheats": "peak overheats",
         "Smallest mass with its peak temperature shown": "caution mass peak",
         "Warm air": "caution air warm", "Cold air": "caution air cold",
         "Hot pot": "caution pot hot", "Short usable time": "caution time short",

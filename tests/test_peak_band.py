@@ -133,7 +133,7 @@ def test_sixty_grams_at_15_degc_may_run_away_and_may_stay_cool():
     told = lines(LABEL, 15, 60)
     assert told["peak"]["text"] == "over 150 °C, at best 20 °C" and told["peak"]["value"] > RUNS_AWAY
     assert "from memory" in told["peak"]["rough"]
-    assert told["runaway"]["label"] == "This pot may run away"
+    assert told["runaway"]["label"] == "This pot may overheat"
     assert told["runaway"]["text"].startswith(read(HOT[1][2])) and told["runaway"]["caution"] == read(HOT_POT)
     sure = lines(LABEL, 30, 1000)
     assert sure["runaway"]["text"].startswith(read(HOT[1][1])) and sure["peak"]["text"].endswith("at best 145 °C")

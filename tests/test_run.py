@@ -97,7 +97,7 @@ def test_a_bag_that_will_not_last_says_what_is_still_saved():
     lasts = line(told(until("bag"), 410), "window_lasts")["value"]
     late = told((("pour_putty", 60), ("bag", lasts + 30)), lasts + 40)
     assert line(late, "window")["rank"] == "warn"
-    assert "Lay what flows, then stop" in line(late, "saved")["text"]
+    assert "Place what still flows, then stop" in line(late, "saved")["text"]
     over = told(until("bag"), lasts + 200)
     assert line(over, "window")["value"] == 0
     assert "Never thin it" in line(over, "saved")["text"]
