@@ -34,6 +34,7 @@ PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 # lines of a page without a query: with more they come in short, and only the sources have more still
 SOME_LINES, MOST_LINES = 60, 100
+IN_SIGHT = 5  # lines of such a page as it opens
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -150,14 +151,13 @@ class Pages:
 
 
 def in_short(answer: dict, rows: tuple[str, ...]) -> dict:
-    """An answer without its drawings, what lies folded and where that comes from: the phone's engine has all of it a
-    moment later, and so has a page with a query. What is in sight stands as it will, so that nothing moves then.
+    """An answer without its drawings, what lies folded and where its lines come from: the phone's engine has all of it
+    a moment later, and so has a page with a query. What is in sight stands as it will, so that nothing moves then.
 
     rows: how the names of the lines begin that rows of the form stand for
     """
-    lines = [dict(line, rough="") if line["rank"] == "more" else line for line in answer["lines"]
-             if line["rank"] != "more" or line["name"].startswith(rows)]
-    return dict(answer, figures=[], lines=lines)
+    lines = [line for line in answer["lines"] if line["rank"] != "more" or line["name"].startswith(rows)]
+    return dict(answer, figures=[], lines=lines[:IN_SIGHT] + [dict(line, rough="") for line in lines[IN_SIGHT:]])
 
 
 def plain(answer: dict) -> dict:
