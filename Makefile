@@ -16,12 +16,13 @@ run: .venv/run $(if $(LAN),.venv/lan)
 	@echo 'The command line is $(HERE)/covemix: serve, export, check, --version.'
 	$(HERE)/covemix serve $(if $(LAN),--lan,--host $(HOST)) --port $(PORT)
 
-# lint uses one core and much of a minute: it runs beside the tests, and is told behind them
+# lint uses one core and much of a minute: it runs beside the tests, and is told behind them (`make` and not its variable:
+# a line with that is run even where make only tells what it would do)
 test: .venv/test
 	.ci/browser
 	.ci/engines
 	.ci/hosts
-	$(MAKE) --no-print-directory lint > .venv/lint.txt 2>&1 & lint=$$!; \
+	make --no-print-directory lint > .venv/lint.txt 2>&1 & lint=$$!; \
 		$(HERE)/python -m pytest --numprocesses $(JOBS) --dist worksteal; tests=$$?; \
 		wait $$lint; linted=$$?; cat .venv/lint.txt; exit $$((tests + linted))
 

@@ -59,9 +59,10 @@ COMPRESSED = {".css", ".html", ".js", ".mjs", ".svg", ".txt", ".wasm"}
 
 
 def as_loaded(program: dict[str, str], scripts: str) -> dict[str, str]:
-    """Modules with nothing that a phone does not need. scripts: all that calls them"""
+    """Modules with nothing that a phone does not need, and none that comes to nothing. scripts: all that calls them"""
     lean_program = {path: lean(text) for path, text in program.items()}
-    return short(without_unmentioned(lean_program, scripts), scripts)
+    sent = short(without_unmentioned(lean_program, scripts), scripts)
+    return {path: text for path, text in sent.items() if text}
 
 
 @dataclass(frozen=True)

@@ -34,7 +34,7 @@ def test_each_name_has_one_other_everywhere_and_no_two_the_same(modules, new_nam
 def test_the_program_is_the_same_node_by_node(modules, new_names):
     """Only where a name itself stands is it another; texts, attributes, what a call names and modules are as before."""
     sent, changed = short(modules, SCRIPTS), 0
-    assert sent == house.build().engine
+    assert {path: text for path, text in sent.items() if text} == house.build().engine
     for path, source in modules.items():
         nodes = zip(ast.walk(ast.parse(source)), ast.walk(ast.parse(sent[path])), strict=True)
         for before, after in nodes:

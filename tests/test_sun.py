@@ -367,7 +367,7 @@ def test_the_caution_of_the_sun():
     for screen, typed in (("clock", {"air": "25", "batch": "240 g"}), ("pour", {"amount": "240 g", "air": "25"}),
                           ("plan", FREE)):
         said, plain = [moves.screen(screen, dict(typed, sun=key))["caution"] for key in ("full", "")]
-        assert "Shade first" in said
+        assert "Move it into the shade, then" in said
         assert "tray at once" not in said
         assert "sun" not in plain
 
