@@ -56,7 +56,7 @@ def coats_told(values: Values) -> "dict[float, dict[str, float]]":
 def _check_coats(values: Values) -> None:
     """Of a face each coat is mixed, then on, then the next one."""
     before = None
-    for row in sorted(values["coated"], key=lambda row: (row["face"], row["coat"], row["step"])):  # "mix", "on"
+    for row in sorted(values["coated"], key=lambda row: (row["face"], row["coat"], row["step"], row["place"])):
         if before and before["face"] == row["face"] and row["minute"] < before["minute"]:
             raise InputError("coated.{}.minute".format(row["place"]), "plan-refused-step-order")
         before = row
