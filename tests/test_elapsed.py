@@ -127,7 +127,7 @@ def test_a_phone_six_minutes_ahead_takes_the_earlier_end_and_says_so():
     found = pot(sent=2e9 + 120, now=2e9 + 122 + 360)
     assert found["left"]["value"] == 31 * 60 - 482
     assert "The link was made 6 minutes ago" in found["unseen"]["text"]
-    assert "Set what is left" in found["unseen"]["text"]
+    assert "Set below what is left on the other phone" in found["unseen"]["text"]
 
 
 def test_a_start_in_the_future_without_a_sent_time_is_said():
