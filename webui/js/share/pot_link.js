@@ -46,11 +46,10 @@ export const shareLive = (told, made) => {
   field.readOnly = true;
   field.setAttribute("aria-label", t("share-link"));
   const code = document.createElement("div");
-  code.className = "code-place";
   box.querySelector("p").after(code, field);
   const draw = () => {
     field.value = made();
-    code.replaceChildren(drawCode(field.value, t("share-code", { link: field.value })) ?? t("share-too-much"));
+    code.replaceChildren(...[drawCode(field.value, t("share-code", { link: field.value }))].filter(Boolean));
   };
   draw();
   const fresh = setInterval(() => {

@@ -1,10 +1,8 @@
-// A QR code as one SVG path; four quiet modules around it, as the standard asks. On paper level M at least.
+// A QR code as one SVG path. Level M at least; four quiet modules around it, as the standard asks.
 import { correction, generate } from "../../vendor/lean-qr/index.js";
 
 const SVG = "http://www.w3.org/2000/svg";
 const QUIET = 4;
-const MODULE = matchMedia("(pointer: coarse)").matches ? 5.5 : 3.8; // px, a millimetre at 160 and at 96 px to the inch: what is smaller is not read
-const WIDEST = 576; // px, of the sheet
 
 const generated = /** @type {(text: string, more: object) => any} */ (/** @type {unknown} */ (generate));
 const runs = (code) => {
@@ -20,12 +18,11 @@ const runs = (code) => {
   return path;
 };
 
-// null: more text than one code can hold, or than this screen can show with modules of a millimetre
-export const drawCode = (text, told, paper = false) => {
-  const across = Math.min(window.innerWidth, WIDEST) / MODULE;
+// null: more text than one code can hold
+export const drawCode = (text, told) => {
   let code;
   try {
-    code = generated(text, paper ? { minCorrectionLevel: correction.M } : { maxVersion: Math.floor((across - 17) / 4 - QUIET / 2) });
+    code = generated(text, { minCorrectionLevel: correction.M });
   } catch {
     return null;
   }
@@ -39,7 +36,6 @@ export const drawCode = (text, told, paper = false) => {
   for (const [key, value] of Object.entries({ class: "code-ground", x: -QUIET, y: -QUIET, width: side, height: side })) ground.setAttribute(key, value);
   ink.setAttribute("class", "code-ink");
   ink.setAttribute("d", runs(code));
-  if (!paper) svg.style.minInlineSize = `${side * MODULE}px`;
   svg.append(ground, ink);
   return svg;
 };

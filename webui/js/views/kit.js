@@ -139,7 +139,6 @@ export const mount = (screen, main) => {
     const place = main.querySelector("[data-unread]");
     place.hidden = !strange.length;
     place.querySelector("[data-entries]").replaceChildren(...strange);
-    main.dataset.listed = "";
   };
 
   // a start row's own choices stand in the form, or the form's would go before them

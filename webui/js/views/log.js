@@ -94,7 +94,6 @@ export const mount = (screen, main) => {
     if (!main.isConnected) return;
     if (answer) showAnswers(timings, [["timings", answer]]);
     else blankAnswers(timings);
-    main.dataset.listed = "";
   };
 
   search.addEventListener("input", () => { most = AT_ONCE; list(); });
