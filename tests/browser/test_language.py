@@ -14,7 +14,6 @@ def speaks(page, language):
 
 def choose(page, url, language):
     page.goto(f"{url}/kit/")
-    page.wait_for_selector("main[data-listed]")  # until then what may move is not in sight, and nothing is tapped
     page.locator(f"[name=set-language][value={language}]").check(force=True)
     speaks(page, language)
 
