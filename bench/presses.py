@@ -12,6 +12,7 @@ TYPED = 80  # presses of a slowed page
 BETWEEN, HELD = 100, 40  # ms between presses: a hand that types fast, a key held down
 BEAT = 17  # ms: presses come at any moment of a frame
 TWO = ("Digit5", "Backspace")
+UNFOLDED = "document.querySelectorAll('details').forEach((one) => { one.open = true; })"
 BARE_FIELD = ("#amount", "#b", "20")
 SCREENS = (("Pour", "", "[name=amount]", "[data-line=drawn_b] .line-text", "20"),
            ("Joint, to its drawing", "joint/", "[name=thickness]", ".sight svg", ""),
@@ -43,7 +44,7 @@ def key_presses(phone, ways, hand) -> list[tuple[str, str, Ratio, str]]:
     for name, path, field, output, text in WHOLE:
         phone.open(path)
         phone.page.wait_for_selector(output)
-        phone.page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })")
+        phone.page.evaluate(UNFOLDED)
         ready(phone, field, output, text)
         found.append((f"A key press on {name}, to its whole answer", *in_frames(phone, output, hand, whole=True)))
     return found

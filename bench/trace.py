@@ -9,7 +9,7 @@ from collections import Counter
 from playwright.sync_api import sync_playwright
 
 from .phone import CHROMIUM, FLAGS, Phone, Server
-from .presses import TWENTY, ready
+from .presses import TWENTY, UNFOLDED, ready
 
 SCREENS = {"Pour": ("", "[name=amount]", "[data-line=drawn_b] .line-text"),
            "Joint": ("joint/", "[name=thickness]", "[data-line=radius] .line-text"),
@@ -81,7 +81,7 @@ def main(*names):
                     page.wait_for_timeout(300)
 
                 told = [("opening", traced(browser, page, opened))]
-                page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })")
+                page.evaluate(UNFOLDED)
                 ready(phone, field, output, "2")
                 page.wait_for_timeout(500)
                 told.append(("a press", traced(browser, page, pressed)))

@@ -18,6 +18,8 @@ from multiprocessing.process import BaseProcess
 
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from .headers import whole
+
 LONG = 1000  # characters of a query, bytes of a body: a boat of some ten joints
 HEAVY = ("boat", "plan", "trial", "test-cup", "sources")  # moves and screens that take long whatever they are asked
 GIVES_WAY = 10  # how much nicer the other process is
@@ -48,7 +50,7 @@ class Apart:
         if not takes_long(scope, self.most) or not self.ready():
             await self.app(scope, receive, send)
             return
-        body, given = await whole(receive)
+        body, given = await whole(receive, self.most)
         plain = {name: scope[name] for name in SENT_ON if name in scope}
         try:
             found = await asyncio.get_running_loop().run_in_executor(
@@ -94,21 +96,6 @@ def takes_long(scope: Scope, most: int) -> bool:
     if not asked or size > most or any(name == b"transfer-encoding" for name, _ in scope["headers"]):
         return False
     return asked > LONG or scope["path"].rstrip("/").rpartition("/")[2] in HEAVY
-
-
-async def whole(receive: Receive) -> tuple[bytes, Receive]:
-    """The whole body of a request, and what gives it once more."""
-    body, more = b"", True
-    while more:
-        message = await receive()
-        body += message.get("body", b"")
-        more = message.get("more_body", False)
-    left: list[Message] = [{"type": "http.request", "body": body, "more_body": False}]
-
-    async def again() -> Message:
-        return left.pop() if left else await receive()
-
-    return body, again
 
 
 def begun(make: Make, given: tuple) -> None:

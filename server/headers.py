@@ -87,19 +87,25 @@ class BodyLimit:
         if scope["type"] != "http" or scope["method"] in ("GET", "HEAD"):
             await self.app(scope, receive, send)
             return
-        body, more = b"", True
-        while more:
-            message = await receive()
-            body += message.get("body", b"")
-            more = message.get("more_body", False)
-            if len(body) > self.most:
-                await send({"type": "http.response.start", "status": 413,
-                            "headers": [(b"content-type", b"application/json"), (b"connection", b"close")]})
-                await send({"type": "http.response.body", "body": self.refusal})
-                return
-        given = [{"type": "http.request", "body": body, "more_body": False}]
+        body, again = await whole(receive, self.most)
+        if len(body) > self.most:
+            await send({"type": "http.response.start", "status": 413,
+                        "headers": [(b"content-type", b"application/json"), (b"connection", b"close")]})
+            await send({"type": "http.response.body", "body": self.refusal})
+            return
+        await self.app(scope, again, send)
 
-        async def receive_again() -> Message:
-            return given.pop() if given else await receive()
 
-        await self.app(scope, receive_again, send)
+async def whole(receive: Receive, most: int) -> tuple[bytes, Receive]:
+    """The body of a request, read no further than beyond `most` bytes, and what gives it once more."""
+    body, more = b"", True
+    while more and len(body) <= most:
+        message = await receive()
+        body += message.get("body", b"")
+        more = message.get("more_body", False)
+    left: list[Message] = [{"type": "http.request", "body": body, "more_body": False}]
+
+    async def again() -> Message:
+        return left.pop() if left else await receive()
+
+    return body, again

@@ -45,11 +45,11 @@ INPUTS = (
 )
 
 
-def coats_told(values: Values) -> "dict[float, dict[str, float]]":
-    """10 x face + coat, both from 1 -> when each of its steps was done [s on the clock]."""
+def coats_told(values: Values) -> "dict[tuple, dict[str, float]]":
+    """(face, coat), both from 1 -> when each of its steps was done [s on the clock]."""
     told = {}  # type: dict
     for row in values["coated"]:
-        told.setdefault(10 * row["face"] + row["coat"], {})[row["step"]] = values["start"] + row["minute"]
+        told.setdefault((row["face"], row["coat"]), {})[row["step"]] = values["start"] + row["minute"]
     return told
 
 

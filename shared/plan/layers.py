@@ -128,7 +128,7 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
     while waiting:
         ready, open_from = [], max(free, free if now is None else now)  # type: list, float
         for place, (row, last, made) in enumerate(waiting):
-            done = told.get(10 * row["place"] + (last.number + 11 if last else 11))
+            done = told.get((row["place"] + 1, last.number + 1 if last else 1))
             if done:
                 start = done[MIXED] - values["mix_wet"] if MIXED in done else done[ON] - made.lasts
                 ready.append((0, start, 0, place, start))
@@ -143,7 +143,7 @@ def reckon(values: Values, plan: "day.Plan") -> "list[Layer]":
         _, start, _, place, latest = sorted(ready, key=lambda one: one[:4])[0]
         row, last, made = waiting[place]
         number = last.number + 1 if last else 1
-        done = told.get(10 * row["place"] + 10 + number, {})
+        done = told.get((row["place"] + 1, number), {})
         end = done.get(ON, max(start + made.lasts, (done and now) or 0))
         opens = closes = sands = None
         if number < row["coats"]:

@@ -144,9 +144,8 @@ class Engine:
                    " && one.textContent.includes(arguments[1]))", css, text)
 
     def _found(self, css: str) -> str:
-        """Once it is in sight: what the first answer would move waits for that."""
         self.until("const one = document.querySelector(arguments[0]); one?.scrollIntoView({ block: 'center' });"
-                   "return one?.getClientRects().length && getComputedStyle(one).visibility === 'visible'", css)
+                   "return one?.getClientRects().length", css)
         return str(next(iter(self.ask("find", using="css selector", value=css).values())))
 
     def type(self, css: str, text: str) -> None:
