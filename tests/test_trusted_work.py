@@ -1,0 +1,104 @@
+"""What is followed without a second look in the newer parts: glue-ups, fillets, cloth, plans of coats, a run's dates, a
+test cup, a shelf.
+
+Each test is for a person who would be harmed by a former too wide, a radius of the other side, a pot too big for a warm
+day, a coat that goes on too soon.
+"""
+import pytest
+from covemix.shared.catalogue.surfaces import BY_KEY
+from covemix.shared.door import moves
+from covemix.shared.forms import links
+from covemix.shared.plan import layers, plan, run, run_lines
+from test_layers import TYPED_DAY, values_of
+from test_run import QUICK, found
+from test_surface import asked, faces, value
+
+SLOW = {"system.by_weight": "3:1", "system.pot_time": "90 min", "system.pot_mass": "100 g",
+        "system.pot_temperature": "25 °C"}
+
+
+# --- glue, fillets, cloth
+
+def test_a_former_is_tighter_than_the_bend_by_its_springback_and_the_hull_itself_is_not():
+    """By hand: four layers for 1.606 m want 1.606 (1 - 1/16) = 1.5056 m, told no wider; on the hull nothing springs."""
+    typed = {"work": "laminate", "bend": "1.606 m", "strips": "4"}
+    free, hull = asked("gluing", **typed), asked("gluing", **typed, to_hull="yes")
+    assert value(free, "former") == pytest.approx(1.505625) and free["former"]["text"] == "1.5 m"
+    assert value(hull, "former") == pytest.approx(1.606)
+
+
+def test_each_radius_of_a_leaning_panel_stands_on_its_own_side():
+    """By hand: the foot t + 2 R cot h is as wide on both sides; the sharp side has the smaller radius, told no less."""
+    one = asked("fillets", fillet_angle="70", fillet_strength="40 MPa", face_pull="2 MPa")
+    sides = [(float(one[name]["label"].rstrip("°").rpartition(" ")[2]), value(one, name), one[name]["text"])
+             for name in ("radius_1", "radius_2")]
+    assert [angle for angle, _, _ in sides] == [70, 110]
+    foot = 0.5 * 0.006 * ((40 / 2) ** 0.5 - 1)  # R cot h, t (sqrt(f / f_90) - 1) / 2
+    assert [radius for _, radius, _ in sides] == pytest.approx([foot * 0.7002075382, foot * 1.4281480067])
+    for _, radius, text in sides:
+        assert 0 <= float(text.split()[0]) / 1000 - radius < 0.0001
+    pairs = dict(one[""]["leads"][-1]["pairs"])
+    assert (pairs["radius"], pairs["angle"]) == (sides[1][2], "70")  # one cutter for both: the larger
+
+
+@pytest.mark.parametrize(("lie", "wood", "told"), [
+    ("upright", "bare", True), ("under", "bare", True), ("level", "bare", False), ("leans", "bare", False),
+    ("upright", "sealed", False)])
+def test_cloth_on_an_upright_bare_face_is_warned_of_first(lie, wood, told):
+    lines = asked("sheathing", *faces("2 m2"), lie=lie, wood=wood)[""]["lines"]
+    assert ((lines[0]["name"], lines[0]["rank"]) == ("dry", "warn")) == told
+    assert [line["name"] for line in lines].count("dry") == told
+
+
+@pytest.mark.parametrize(("air", "limit"), [("20", 300), ("27", 300), ("28", 150), ("33", 150)])
+def test_a_warm_day_halves_what_one_cup_may_hold_in_glue_and_pots(air, limit):
+    """As the cautions have it: 300 g, from 28 degrees on 150 g. What is said is what bound."""
+    for width in range(20, 100, 4):
+        one = asked("gluing", *SLOW.items(), work="laminate", glued_width=f"{width} mm", strips="3", air=air, soak="0")
+        mass = value(one, "mixed_mass") * 1000
+        assert ("big_pot" in one) == (mass >= limit), mass
+        assert mass < limit or ("one_pot" not in one and f"{limit} g or more" in one["big_pot"]["text"])
+    for move in ("coats", "sheathing"):
+        assert f"{limit} g or more" in asked(move, *faces("9 m2"), air=air)["largest"]["rough"]
+
+
+def test_a_glue_up_s_pot_lasts_through_the_wait_and_no_longer_than_a_cup():
+    """By hand: two faces primed and one spread at 70 s/m2, 3 min to mix, 3 more for the filler, and the wait."""
+    one, other = (asked("gluing", *SLOW.items(), work="scarf", soak=soak) for soak in ("5 min", "25 min"))
+    assert value(other, "one_pot") - value(one, "one_pot") == pytest.approx(1200)
+    heat = moves.answer("heat", links.tree([*SLOW.items(), ("air", "20"), ("container", "cup"), (
+        "batch", f"{value(one, 'mixed_mass') * 1000:.6f} g")]))
+    usable = next(line for line in heat["lines"] if line["name"] == "usable")["value"]
+    assert f"of {int(usable // 60)} min" in one["one_pot"]["text"]
+
+
+# --- a plan of coats
+
+def test_a_coat_s_pots_are_those_of_the_warmest_hour_of_its_day():
+    """Twelve degrees in the morning, twenty-four in the afternoon: each pot is laid while its film is worked then."""
+    typed = {**TYPED_DAY, "start": "6:00", "finish": "22:00", "surfaces.0.area": "60", "most": "5 kg"}
+    values = values_of(typed)
+    made = plan.planned(values)
+    pots = layers.pots(values, made, values["surfaces"][0], 1)
+    pace, film = BY_KEY["coat_pace"].value, made.windows.film * made.windows.share
+    warm, cool = (film / made.profile.pace_at(kelvin) for kelvin in (297.15, 285.15))
+    laid = values["mix_wet"] + 60 / pots.count * pace
+    assert laid <= warm * (1 + 1e-9)
+    assert values["mix_wet"] + 60 / (pots.count - 1) * pace > warm
+    assert values["mix_wet"] + 60 / (pots.count - 1) * pace < cool  # which would be told in the morning's cool
+
+
+# --- a run's dates
+
+@pytest.mark.parametrize("age", [1700, 2900])
+def test_no_coat_goes_on_through_the_peel_ply(age):
+    """Contacts of 60 and 860 s; the peel ply is off after 9000 s, a window that opened at 5000 s waits for it."""
+    got, values = found(QUICK, age)
+    coat = got.dates.recoat._replace(opens=5000.0, closes=30_000.0, cold=False, shut=False)
+    ended = run_lines._end(got._replace(dates=run.Dates(9000.0, coat, 60.0, 860.0)), values)
+    (_, begins, _), (_, opens, _) = ended["ends"]
+    assert opens >= begins and opens + 60 >= values["ran_wall"] - age + 860 + 9000
+    for state in ({"cold": True}, {"shut": True}):
+        dates = run.Dates(9000.0, coat._replace(**state), 60.0, 860.0)
+        ended = run_lines._end(got._replace(dates=dates), values)
+        assert len(ended["ends"]) == 1 and ended["under"][1], state
