@@ -4,14 +4,21 @@ test cup, a shelf.
 Each test is for a person who would be harmed by a former too wide, a radius of the other side, a pot too big for a warm
 day, a coat that goes on too soon.
 """
+import math
+import re
+
 import pytest
 from covemix.shared.catalogue.surfaces import BY_KEY
 from covemix.shared.door import moves
+from covemix.shared.equations.fit_pot import doubt
 from covemix.shared.forms import links
 from covemix.shared.plan import layers, plan, run, run_lines
+from scipy import stats
 from test_layers import TYPED_DAY, values_of
 from test_run import QUICK, found
 from test_surface import asked, faces, value
+from test_trial import LABEL
+from test_trial import found as trial_found
 
 SLOW = {"system.by_weight": "3:1", "system.pot_time": "90 min", "system.pot_mass": "100 g",
         "system.pot_temperature": "25 °C"}
@@ -102,3 +109,51 @@ def test_no_coat_goes_on_through_the_peel_ply(age):
         dates = run.Dates(9000.0, coat._replace(**state), 60.0, 860.0)
         ended = run_lines._end(got._replace(dates=dates), values)
         assert len(ended["ends"]) == 1 and ended["under"][1], state
+
+
+# --- a test cup
+
+# what somebody read of two cups of LABEL in air of 20 degrees: one that shed more heat than was thought, and one that
+# hardly differs; minutes, degrees
+COOLS = (("5", "21"), ("15", "24"), ("25", "30"), ("35", "42"), ("45", "55"), ("55", "48"), ("65", "38"), ("80", "28"))
+AS_THOUGHT = (("2", "21"), ("8", "24"), ("14", "31"), ("18", "44"), ("21", "80"), ("24", "150"))
+
+
+def cup(rows, **more):
+    typed = {"system": LABEL, "air": "20", "readings": [{"minute": one, "temperature": other} for one, other in rows],
+             **more}
+    return trial_found(typed), typed
+
+
+def test_what_sounds_calmer_of_a_test_cup_is_kept_by_its_cautious_end():
+    """Of a cup that sheds three times the heat and warms by half, the next pots are reckoned with less of either."""
+    for rows, shed, warms in ((COOLS, 2.87, 0.535), (AS_THOUGHT, 1.07, 0.787)):
+        one, _ = cup(rows)
+        kept, ends = one.rows[-1], []
+        for place, spread in ((1, 0.4), (2, 0.2)):  # 1.645 deviations of its own doubt and of the model's tenth
+            off = 1.645 * math.hypot(spread * doubt(one.fit, place), 0.1)
+            ends.append([math.exp(spread * one.fit.at[place] + way * off) for way in (-1, 0, 1)])
+        (least, middle, _), (_, heat, most) = ends
+        assert (middle, heat) == pytest.approx((shed, warms), abs=0.01)
+        assert kept["loss"] == pytest.approx(max(1.0, least), abs=0.006) and kept["loss"] < shed
+        assert kept["heat"] == pytest.approx(min(1.0, most), abs=0.006) and kept["heat"] > warms
+
+
+def test_the_band_of_a_test_cup_is_as_wide_as_its_doubt_and_told_from_least_to_most():
+    """Nine in ten of a normal law lie within 1.645 deviations (scipy). No more is told than what was found."""
+    one, typed = cup(COOLS)
+    off = math.hypot(one.fit.end_doubt, 0.08)
+    assert one.thick[1] / one.thick[0] == pytest.approx(math.exp(2 * stats.norm.ppf(0.95) * off), rel=0.01)
+    line = next(row for row in moves.answer("trial", typed)["lines"] if row["name"] == "usable")
+    least, most = (60 * int(text) for text in re.findall(r"(\d+) min", line["rough"]))
+    share = one.cup.usable.share
+    assert least <= share * one.thick[0] < least + 60 and most <= share * one.thick[1] < most + 60 and least < most
+
+
+def test_resin_that_was_warm_when_it_was_stirred_is_kept_so():
+    """Else a cool cup of the same time would be told the minutes of a warm one."""
+    rows = (("2", "24"), ("8", "26"), *AS_THOUGHT[2:])
+    one, typed = cup(rows, stirred="24")
+    assert one.rows[-1]["resin"] == pytest.approx(297.15) and one.rows[-1]["at"] == pytest.approx(293.15)
+    (lead,) = moves.answer("trial", typed)["leads"]
+    assert "mix 24.0 °C" in dict(lead["pairs"])["system.trials"]
