@@ -14,7 +14,7 @@ from covemix.shared.equations.fit_pot import doubt
 from covemix.shared.forms import links
 from covemix.shared.plan import layers, plan, run, run_lines
 from scipy import stats
-from test_layers import TYPED_DAY, values_of
+from test_layers import TYPED_DAY, mixed_and_on, over, values_of
 from test_run import QUICK, found
 from test_surface import asked, faces, value
 from test_trial import LABEL
@@ -79,6 +79,68 @@ def test_a_glue_up_s_pot_lasts_through_the_wait_and_no_longer_than_a_cup():
     assert f"of {int(usable // 60)} min" in one["one_pot"]["text"]
 
 
+def test_a_scarf_s_end_grain_is_primed_twice_as_much_and_a_laminate_s_faces_once():
+    """By hand: both faces of the bond at 85 g/m2, end grain twice that."""
+    scarf, flat = asked("gluing", work="scarf"), asked("gluing", work="laminate")
+    assert value(scarf, "neat") == pytest.approx(2 * value(scarf, "bond") * 2 * 0.085)
+    assert value(flat, "neat") == pytest.approx(2 * value(flat, "bond") * 0.085)
+
+
+def test_a_joined_length_is_told_no_longer_than_it_is_and_each_pour_is_its_own():
+    """By hand: 2.44 and 2.44 m less a bevel of 8 x 5.9 mm are 4.8328 m."""
+    one = asked("gluing", work="scarf", glued_thickness="5.9 mm", piece_one="2.44 m", piece_two="2.44 m")
+    assert value(one, "joined") == pytest.approx(4.8328) and one["joined"]["text"] == "4.83 m"
+    all_of_it, glue = [dict(lead["pairs"]) for lead in one[""]["leads"]][:2]
+    assert all_of_it["amount"] == f"{math.ceil(value(one, 'mixed_mass') * 1000 - 1e-6)} g"
+    assert (glue["amount"], glue["amount_is"], glue["thicken"]) == (
+        f"{math.ceil(value(one, 'glue') * 1e6 - 1e-6)} mL", "putty", "yes")
+
+
+# --- coats and their pots
+
+@pytest.mark.parametrize(("air", "told"), [("8", True), ("11.9", True), ("12", False), ("20", False)])
+def test_a_hardener_that_may_never_cure_is_told_from_its_lowest_temperature_down(air, told):
+    """The built-in system's, from memory: 12 degrees."""
+    one = asked("coats", air=air)
+    assert ("cold" in one) == told and (not told or one["cold"]["rank"] == "warn")
+
+
+@pytest.mark.parametrize("move", ["coats", "sheathing"])
+@pytest.mark.parametrize("area", ["0.9 m2", "9 m2"])
+def test_what_goes_to_pour_is_one_pot_and_no_more(move, area):
+    one = asked(move, *faces(area))
+    pairs = dict(one[""]["leads"][0]["pairs"])
+    assert pairs["amount"] == f"{math.ceil(value(one, 'largest') * 1000 - 1e-6)} g"
+
+
+def test_a_pot_is_mixed_and_laid_while_its_film_is_worked_at_the_pace_of_its_place():
+    """Two hours a square metre, half as quick again on a wall, twice as slow overhead: as the crew's places have it."""
+    film = next(line["value"] for line in moves.answer("heat", links.tree([
+        ("air", "20"), ("container", "film"), ("batch", "200 g"), ("system", "3-1")]))["lines"]
+        if line["name"] == "usable")
+    for lie, slower in (("level", 1.0), ("leans", 1.0), ("upright", 1 / 0.7), ("under", 2.0)):
+        for area in range(10, 60):
+            one = asked("sheathing", *faces(f"{area / 20} m2"), cloth_weight="50 g/m2", wood="sealed",
+                        wet_pace="120 min", lie=lie)
+            reach = value(one, "reach")
+            assert 180 + reach * 7200 * slower <= film
+            count = round(area / 20 / reach)
+            assert count == 1 or 180 + area / 20 / (count - 1) * 7200 * slower > film
+
+
+@pytest.mark.parametrize("area", ["0.2 m2", "1 m2", "6 m2"])
+@pytest.mark.parametrize("filler", ["glass-spheres", "wood-flour"])
+def test_no_batch_of_compound_is_a_big_pot_and_pour_gets_one_of_them(area, filler):
+    one = asked("fairing", *faces(area), filler=filler)
+    each = value(one, "largest")
+    count = int(one["largest"]["text"].split()[0])
+    assert each < 0.3 and count >= value(one, "passes")
+    assert each * count / value(one, "density") == pytest.approx(value(one, "placed"), rel=1e-3)
+    pairs = dict(one[""]["leads"][0]["pairs"])
+    assert pairs["amount"] == f"{math.ceil(value(one, 'placed') / count * 1e6 - 1e-6)} mL"
+    assert pairs["filler"] == filler
+
+
 # --- a plan of coats
 
 def test_a_coat_s_pots_are_those_of_the_warmest_hour_of_its_day():
@@ -93,6 +155,20 @@ def test_a_coat_s_pots_are_those_of_the_warmest_hour_of_its_day():
     assert laid <= warm * (1 + 1e-9)
     assert values["mix_wet"] + 60 / (pots.count - 1) * pace > warm
     assert values["mix_wet"] + 60 / (pots.count - 1) * pace < cool  # which would be told in the morning's cool
+
+
+def test_each_coat_is_poured_for_the_air_of_its_own_hour():
+    """By hand: from 12 degrees at 6:00 to 24 at 14:00 are 15 at 8:00, when the first begins; Pour gets that."""
+    typed = {**TYPED_DAY, "start": "8:00", "finish": "22:00", "surfaces.0.area": "6.5"}
+    coats, at = plan.reckon(values_of(typed)).layers, over([(21600, 285.15), (50400, 297.15), (79200, 287.15)])
+    for one in coats:
+        assert one.air == pytest.approx(at(one.starts[0]) if one.starts[0] < 79200 else 287.15)
+    assert coats[0].air == pytest.approx(288.15) and abs(coats[1].air - coats[0].air) > 3
+    begun = {"running": "yes", "clock": "8:05", "today": "2026-11-27", "day": "2026-11-27"}
+    for told, air in (({}, 288.15), (mixed_and_on(5, 60), coats[1].air)):
+        leads = moves.answer("plan", links.tree([*typed.items(), *begun.items(), *told.items()]))["leads"]
+        pairs = dict(next(lead for lead in leads if lead["screen"] == "pour")["pairs"])
+        assert float(pairs["air"].split()[0]) == pytest.approx(air - 273.15, abs=0.35)  # ten minutes later at most
 
 
 # --- a run's dates
