@@ -58,7 +58,7 @@ def _held_up() -> str:
 
 def _two_against_one() -> str:
     pairs = []
-    with served(2) as (_, two), served() as (_, one), pinned({1}):
+    with served(workers=2) as (_, two), served(workers=1) as (_, one), pinned({1}):
         for _ in range(WINDOWS):
             counts = []
             for port in (two, one):
@@ -133,12 +133,12 @@ def pinned(cores: set[int]) -> Iterator[None]:
 
 
 @contextlib.contextmanager
-def served(workers: int = 1, cores: set[int] | None = None) -> Iterator[tuple[subprocess.Popen, int]]:
+def served(workers: int | None = None, cores: set[int] | None = None) -> Iterator[tuple[subprocess.Popen, int]]:
     """`covemix serve`, or that many processes as docs/SERVER.md says, and the port."""
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    command = ["covemix.server", "serve", "--port", str(port)] if workers == 1 else [
+    command = ["covemix.server", "serve", "--port", str(port)] if not workers else [
         "uvicorn", "covemix.server.app:create_app", "--factory", "--workers", str(workers), "--port", str(port),
         "--timeout-graceful-shutdown", "3", "--no-access-log", "--log-level", "warning"]
     with pinned(cores) if cores else contextlib.nullcontext():
