@@ -26,7 +26,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
 
 def _pots(pots: Any) -> Data:
     return {} if pots is None else {"pot_reach": pots.reach, "pot_count": pots.count, "pot_mass": pots.mass,
-                                    "film_time": pots.window, "too_big_for_cup": pots.by_heat}
+                                    "film_time": pots.window, "too_big_for_cup": bool(pots.big)}
 
 
 def coats(found: Any, values: dict, who: Reader) -> Data:
@@ -75,7 +75,7 @@ def gluing(found: Any, values: dict, who: Reader) -> Data:
                  "bends_too_tight": one.tight, "clamp_count": one.clamps}
     if found.pot:
         one = found.pot
-        told |= {"needed_time": one.needed, "usable_time": one.lasts, "too_big_for_cup": one.big,
+        told |= {"needed_time": one.needed, "usable_time": one.lasts, "too_big_for_cup": bool(one.big),
                  "one_pot_enough": one.enough}
     return told
 

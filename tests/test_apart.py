@@ -117,3 +117,34 @@ def test_the_same_app_answers_there(method, path, query, body):
     assert start["status"] == here.status_code
     assert dict(start["headers"]) == dict(here.headers.raw)
     assert b"".join(one["body"] for one in bodies) == here.content
+
+
+def asking(word):
+    """An app that tells what it was asked: where, how, in which language, and with what."""
+
+    async def app(scope, receive, send):
+        body = (await receive()).get("body", b"")
+        told = json.dumps([word, scope["method"], scope["path"], scope["query_string"].decode(),
+                           dict(scope["headers"]).get(b"accept-language", b"").decode(), body.decode()]).encode()
+        await send({"type": "http.response.start", "status": 200, "headers": [(b"content-type", b"application/json")]})
+        await send({"type": "http.response.body", "body": told})
+
+    return app
+
+
+def test_the_other_process_is_asked_the_same_as_this_one_would_be_each_time(monkeypatch):
+    """A query that is lost on the way would be answered with the figures of the empty form."""
+    monkeypatch.setattr(apart, "PATIENCE", LONG)
+    found = apart.Apart(asking("here"), MOST_BODY, asking, "there")
+    client = TestClient(found)
+    begun(found)
+    try:
+        for place in range(3):
+            query, said = f"joints.0.length={place}", ("de", "en", "")[place]
+            got = client.get(f"/boat/?{query}", headers={"accept-language": said}).json()
+            assert got == ["there", "GET", "/boat/", query, said, ""]
+            text = json.dumps({"joints": [{"length_m": place}]})
+            got = client.post("/api/boat?units=us", content=text, headers={"accept-language": said}).json()
+            assert got == ["there", "POST", "/api/boat", "units=us", said, text]
+    finally:
+        found.end()
