@@ -58,8 +58,11 @@ const showLeads = (place, leads) => {
   const links = leads.map((lead) => {
     const link = standing.get(lead.label) ?? newLead(lead.label);
     standing.delete(lead.label);
-    link.href = `${addresses.get(lead.screen)}?${new URLSearchParams(lead.pairs)}`;
-    link.dataset.lead = JSON.stringify(lead);
+    const now = JSON.stringify(lead);
+    if (link.dataset.lead !== now) {
+      link.href = `${addresses.get(lead.screen)}?${new URLSearchParams(lead.pairs)}`;
+      link.dataset.lead = now;
+    }
     return link;
   });
   for (const gone of standing.values()) gone.remove();
