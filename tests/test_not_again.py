@@ -1,4 +1,4 @@
-"""What a key press left as it was is not done again: no field is read twice, no plan is made twice, no line said twice."""
+"""What a key press left as it was is not done again: no field is read, no plan made, no line said twice."""
 import json
 
 import pytest
