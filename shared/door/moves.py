@@ -113,13 +113,9 @@ def understood(values: dict, who: Reader) -> list:
     return [[path, text] for path, text, typed in found if not needless(text, typed, who.language.decimal)]
 
 
-def _said_before(move: Module, values: dict, who: Reader) -> dict:
-    """Its lines as they were said last, by name; another reader reads other ones."""
-    kept = memo_of(values).under("said")
-    before = kept.get(move)
-    if not before or before[0] != who:
-        before = kept[move] = who, {}
-    return before[1]
+def _said_before(values: dict, move: Module, who: Reader) -> dict:
+    """Its lines as they were said last to such a reader, by name."""
+    return memo_of(values).under((move, who.units, id(who.language)))
 
 
 def _checked(move: Module, values: dict) -> list:
@@ -134,7 +130,7 @@ def _answered(move: Module, values: dict, errors: list, who: Reader) -> dict:
         return {"errors": told, "lines": [], "figures": [], "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
     steps = getattr(move, "steps", None)
-    found = {"errors": [], "lines": as_data(move.answer(values), who, _said_before(move, values, who)),
+    found = {"errors": [], "lines": as_data(move.answer(values), who, _said_before(values, move, who)),
              "figures": in_text(figures(values), who) if figures else [],
              "leads": in_text(leads(values), who) if leads else []}
     sift = getattr(move, "sift", None)

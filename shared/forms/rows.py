@@ -276,9 +276,6 @@ class Group(Input):
         own = tree.get("units")  # a row of the log says which it was typed in
         if own in SYSTEMS and own != values["units"]:
             tree = with_units(self.fields, tree, own, values.get("_tools", {}))
-            kept = self._kept(tree, prefix, values)
-            if kept:
-                return kept
         kept = {"units": values["units"], "_tools": values.get("_tools", {}), "_tree": tree, "_understood": [],
                 "_memo": values["_memo"], "place": place}
         before = len(errors)
