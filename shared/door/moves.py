@@ -115,7 +115,7 @@ def understood(values: dict, who: Reader) -> list:
 
 def _said_before(values: dict, move: Module, who: Reader) -> dict:
     """Its lines as they were said last to such a reader, by name."""
-    return memo_of(values).under((move, who.units, id(who.language)))
+    return memo_of(values).under((move, who.units, who.language.name))
 
 
 def _checked(move: Module, values: dict) -> list:
