@@ -58,11 +58,8 @@ const showLeads = (place, leads) => {
   const links = leads.map((lead) => {
     const link = standing.get(lead.label) ?? newLead(lead.label);
     standing.delete(lead.label);
-    const now = JSON.stringify(lead);
-    if (link.dataset.lead !== now) {
-      link.href = `${addresses.get(lead.screen)}?${new URLSearchParams(lead.pairs)}`;
-      link.dataset.lead = now;
-    }
+    link.href = `${addresses.get(lead.screen)}?${new URLSearchParams(lead.pairs)}`;
+    link.dataset.lead = JSON.stringify(lead);
     return link;
   });
   for (const gone of standing.values()) gone.remove();
