@@ -102,8 +102,12 @@ def check(values: Values) -> None:
     if not (values["joints"] or values["surfaces"]):
         raise InputError("joints", "boat-joints.none")
     boat_limits.angles(values["joints"])
+    shared, sound = [values.get(name) for name in OWN], memo_of(values).under("sound joints")  # by place
     for row in values["joints"]:
-        _check_row(row, values)
+        known = sound.get(row["place"])  # on a phone one row changes at a time: the others are known to be sound
+        if not known or known[0] is not row or known[1] != shared:
+            _check_row(row, values)
+            sound[row["place"]] = row, shared
     if values["most"] is not None and values["most"] <= values["bag"] + values["cup"]:
         raise InputError("most", "boat-most.little")
     if values["tooling"] >= 1:
@@ -122,16 +126,6 @@ def check(values: Values) -> None:
 
 
 def _check_row(row: Values, values: Values) -> None:
-    """On a phone one row changes at a time: the others are known to be sound."""
-    shared, sound = [values.get(name) for name in OWN], memo_of(values).under("sound joints")  # by place
-    known = sound.get(row["place"])
-    if known and known[0] is row and known[1] == shared:
-        return
-    _check_new_row(row, values)
-    sound[row["place"]] = row, shared
-
-
-def _check_new_row(row: Values, values: Values) -> None:
     own = "joints.{}.".format(row["place"])
     corner = row["kind"] in seam.CORNERS
     if corner and len(row["length"]) > 1 and len(row["length"]) != len(row["angle"]) - 1:
