@@ -6,8 +6,14 @@ from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..plan.batch_counts import Counted
 from ..seam import coves, seam
+from ..surface import sheathing
+from ..surface.faces import SHEATHE
 from . import shopping
 from .boat_rows import OWN, spec_of
+
+# how long a new one is, and what it is
+ROLLS = {"tape": ("roll", "kind-roll-of.tape"), "ply": ("ply_roll", "kind-roll-of.ply"),
+         "cloth": ("cloth_roll", "kind-roll-of.cloth")}
 
 # row: as it was read; spec, seam: of one copy; coves: a `coves.Cove` at each station and side; radii: of the spreaders
 # [mm], each rounded to a whole one
@@ -130,12 +136,26 @@ def ply_pieces(work: list[Joint], values: Values) -> list[tuple]:
     return found
 
 
+def cloth_pieces(laid: list, values: Values) -> list[tuple]:
+    """Every piece of cloth, face by face: (number, surface, how it runs, width, areal, length [m]).
+
+    laid: as `boat_surfaces.laid` gives them
+    """
+    found = []  # type: list
+    for row, given, made in laid:
+        if row["work"] == SHEATHE:
+            for across, length in sheathing.pieces(made, given, values["cloth_roll"]):
+                found.append((len(found) + 1, row, sheathing.ACROSS if across else sheathing.ALONG,
+                              given["cloth_width"], given["cloth_weight"], length))
+    return found
+
+
 def cut_lists(pieces: list[tuple], values: Values, of: str) -> list[tuple]:
     """One cut list for each width and weight: (width, areal, pieces, their lengths [mm], Cutting, its remnants)."""
     groups = {}  # type: dict
     for piece in pieces:
         groups.setdefault((_whole(piece[3], 1e4), _whole(piece[4], 1e4)), []).append(piece)
-    roll = int(values["roll" if of == "tape" else "ply_roll"] * 1000)
+    roll = int(values[ROLLS[of][0]] * 1000)
     found, left = [], {}  # type: list, dict
     for key in reversed(sorted(groups)):  # of one wide remnant the wide pieces first
         rows = groups[key]
@@ -152,16 +172,18 @@ def cut_lists(pieces: list[tuple], values: Values, of: str) -> list[tuple]:
 
 
 def _serves(rest: Values, of: str, key: tuple) -> bool:
-    """Whether a remnant is of use: tape of the same width and weight; peel ply as wide or wider."""
+    """Whether a remnant is of use: tape of the same width and weight, cloth of the same weight; these as wide or wider,
+    as peel ply is."""
     width = _whole(rest["width"], 1e4)
-    return width >= key[0] if of == "ply" else (width, _whole(rest["weight"], 1e4)) == key
+    return (width == key[0] or (of != "tape" and width > key[0])) and (
+        of == "ply" or _whole(rest["weight"], 1e4) == key[1])
 
 
-def cuts_of(values: Values, work: list[Joint]) -> tuple:
-    """The cut lists of tape and of peel ply, reckoned once for lines and drawings."""
-    return once(values, "cuts", lambda: (
-        cut_lists(tape_pieces(work), values, "tape"),
-        cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []))
+def cuts_of(values: Values, work: list[Joint], laid: list) -> list[tuple]:
+    """(material, its cut lists) of tape, peel ply and cloth, reckoned once for lines and drawings."""
+    return once(values, "cuts", lambda: [(of, cut_lists(pieces, values, of)) for of, pieces in (
+        ("tape", tape_pieces(work)), ("ply", ply_pieces(work, values) if values["ply"] == "yes" else []),
+        ("cloth", cloth_pieces(laid, values)))])
 
 
 def _whole(value: float, per: float) -> int:
