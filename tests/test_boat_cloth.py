@@ -66,7 +66,7 @@ def test_the_cut_list_says_what_comes_off_which_and_what_is_left():
     assert cut["cut_c_1_remnant_1"]["label"] == "Cloth, 1000 mm wide, 200 g/m²: Blue end, 2.95 m"
     assert lines["remnant_0"]["value"] == pytest.approx(2.95 - cut["cut_c_1_remnant_1"]["value"])
     assert [lines[f"remnant_{place}"]["text"] for place in (2, 3, 4)] == ["not cut"] * 3
-    assert lines["surface_0"]["text"].endswith(": 1 to 8")
+    assert lines["surface_0"]["text"].endswith("Cut list: 1 to 8")
     drawn, = [one for one in answer["figures"] if one["name"] == "cut_c_1"]
     assert drawn["title"] == "Cloth, 1000 mm wide, 200 g/m²"
     assert {text for shape in drawn["shapes"] if shape["kind"] == "notes" for text in shape["texts"]} >= set("12345678")

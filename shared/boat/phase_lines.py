@@ -92,7 +92,7 @@ def _surface(one: Found, values: Values, numbers: dict) -> Line:
     own = phases.together(phases.of_surface(one, values))
     texts = _amounts(own)
     if one.row["work"] == SHEATHE:
-        texts.append(_named("sheathing-cloth", message("cut-pieces", length=along(one.found.cloth, UP),
-                                                       numbers=in_runs(numbers[one.row["place"]]))))
+        texts.append(_named("sheathing-cloth", along(one.found.cloth, UP)))
+        texts.append(_named("boat-fold.cut", in_runs(numbers[one.row["place"]])))
     return line("surface_" + str(one.row["place"]), called(one.row), own.resin, "kg", listed(texts, "plain"),
                 part="surface", rank=MORE, rough=_named("surface-stays", quantity(own.stays, "g", UP)))
