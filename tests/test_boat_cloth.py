@@ -1,6 +1,6 @@
 """Cloth of the boat: its strips cut from rolls and remnants as tape is, told on screen, in tables and in data."""
 import pytest
-from covemix.shared.boat import boat, hull
+from covemix.shared.boat import boat
 from covemix.shared.catalogue.demo_boat import SURFACES
 from covemix.shared.door import moves, saved_file
 from covemix.shared.files import table_rows
@@ -35,14 +35,14 @@ def told(*surfaces, also=(), language="en"):
     return {row["name"]: row for row in answer["lines"]}, answer
 
 
-ENDS = remnants(("cloth", "1 m", "200", "2.95 m", "Blue end"), ("cloth", "1.5 m", "200", "1.6 m"),
+ENDS = remnants(("cloth", "1 m", "200", "2.95 m", "Blue end"), ("cloth", "1 m", "200", "1.6 m"),
                 ("cloth", "1 m", "160", "9 m", "Light"), ("cloth", "0.9 m", "200", "9 m", "Narrow"),
                 ("tape", "1 m", "200", "9 m", "Tape"))
 
 
 def test_cloth_is_cut_from_remnants_and_rolls_as_the_solver_cuts_it(outside):
-    """scipy.optimize.milp (HiGHS): two faces, strips across, two remnants that serve: that weight, wide enough."""
-    found, _ = found_of(BOTTOM, also=(*ENDS, ("cloth_roll", "4 m")))
+    """scipy.optimize.milp (HiGHS): two faces, strips across, two remnants of that width and weight."""
+    found, _ = found_of(BOTTOM, also=(*ENDS, ("roll", "4 m")))
     (material, lists), = [one for one in found.cuts if one[1]]
     (width, areal, rows, lengths, cuts, own), = lists
     assert (material, width, areal) == ("cloth", 1.0, 0.2)
@@ -76,22 +76,23 @@ def test_the_cut_list_says_what_comes_off_which_and_what_is_left():
 
 def test_a_strip_that_is_longer_than_a_roll_is_laid_in_pieces_that_lap():
     long = (("work", "sheathe"), ("length", "11.95 m"), ("widths", "0.9 m"), ("cloth_width", "1 m"), ("way", "along"))
-    found, _ = found_of(long)
+    found, _ = found_of(long, also=(("roll", "10 m"),))
     (_, _, rows, _, cuts, _), = found.cuts[2][1]
     assert [piece[5] for piece in rows] == pytest.approx([(12 + 0.05) / 2] * 2) and cuts.rolls == 2
     assert [piece[2] for piece in rows] == ["along", "along"]
 
 
 def test_of_an_area_the_metres_are_cut_as_they_come():
-    """9.5 m2 at 0.95 m a metre are 10 m; two layers are 20 m: two rolls of 10 m."""
-    found, _ = found_of((*DECK, ("cloth_layers", "2")))
-    (_, _, rows, _, cuts, _), = found.cuts[2][1]
-    assert sum(piece[5] for piece in rows) == pytest.approx(20) and cuts.rolls == 2
+    """9.5 m2 at 0.95 m a metre are 10 m; two layers are 20 m: off a roll of 50 m, or two pieces that lap by 50 mm."""
+    for roll, pieces in (("50 m", [20.0]), ("12 m", [10.025, 10.025])):
+        found, _ = found_of((*DECK, ("cloth_layers", "2")), also=(("roll", roll),))
+        (_, _, rows, _, cuts, _), = found.cuts[2][1]
+        assert [piece[5] for piece in rows] == pytest.approx(pieces) and cuts.rolls == len(pieces)
 
 
 @pytest.mark.parametrize(("row", "also", "field", "says"), (
     ((*BOTTOM[:-3], ("cloth_width", "110 mm"), ("count", "60")), (), "surfaces.0.cloth_width", "wider cloth"),
-    ((("work", "sheathe"), ("area", "5000 m2")), (), "cloth_roll", "of cloth needs more than 60 rolls of 10 m"),
+    ((("work", "sheathe"), ("area", "5000 m2")), (), "surfaces.0.cloth_width", "wider cloth"),
 ))
 def test_too_much_cloth_is_refused_at_its_field(row, also, field, says):
     error, = moves.answer("boat", links.tree(typed(row, also=also)))["errors"]
@@ -104,7 +105,7 @@ def test_a_table_and_a_program_get_each_piece_of_cloth():
     assert len(rows) == 8 + 1 and {row["joint"] for row in rows} == {"Bottom", "Deck"}
     assert {row["face"] for row in rows if row["joint"] == "Bottom"} == {"across"}
     bought, = [row for row in table_rows.shopping(found) if row["item"] == "cloth"]
-    assert bought["length"] == pytest.approx(sum(row["length"] for row in rows)) and bought["count"] == 2
+    assert bought["length"] == pytest.approx(sum(row["length"] for row in rows)) and bought["count"] == 1
     made = saved_file.filed({"file": "boat.cuts.csv", "pairs": typed(BOTTOM, DECK, also=ENDS), "decimal": "."})
     cloth = [line for line in made["text"].splitlines() if "across the length" in line]
     assert len(cloth) == 8 and all(";Cloth;" in line or ",Cloth," in line for line in cloth), made["text"]
@@ -113,4 +114,3 @@ def test_a_table_and_a_program_get_each_piece_of_cloth():
 def test_the_demo_boat_cuts_its_cloth():
     (_, _, rows, _, _, _), = boat.reckon(inputs.read(boat.INPUTS, {})[0]).cuts[2][1]
     assert {piece[1]["name"] for piece in rows} == {dict(SURFACES[2])["name"]}
-    assert hull.ROLLS["cloth"][0] == "cloth_roll"

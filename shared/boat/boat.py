@@ -2,7 +2,7 @@
 from collections import namedtuple
 
 from ..catalogue.demo_boat import JOINTS, NAMES
-from ..catalogue.glass import CLOTH_ROLL, PLY_ROLL, TAPE_ROLL, TAPE_WEIGHT, TAPE_WIDTH
+from ..catalogue.glass import PLY_ROLL, TAPE_ROLL, TAPE_WEIGHT, TAPE_WIDTH
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import BOAT_SEAM, PACKS
 from ..forms.errors import InputError
@@ -22,7 +22,7 @@ from . import batches_counted, boat_limits, boat_lines, boat_pieces, boat_surfac
 from .boat_layers import to_plan
 from .boat_limits import called
 from .boat_rows import OWN, faces, spec_of
-from .hull import ROLLS, Totals, cuts_of, mixed, seams, side_totals, totals
+from .hull import Totals, cuts_of, mixed, seams, side_totals, totals
 
 STOCK, WORK = "boat-fold.stock", "boat-fold.work"
 PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
@@ -82,9 +82,9 @@ INPUTS = (
                before="remembered-filler.cove"),
     Number("roll", "boat-roll", unit="m", low=1, high=500, default=TAPE_ROLL, fold=STOCK),
     Number("ply_roll", "boat-ply-roll", unit="m", low=1, high=500, default=PLY_ROLL, fold=STOCK),
-    Number("cloth_roll", "boat-cloth-roll", unit="m", low=1, high=500, default=CLOTH_ROLL, fold=STOCK),
     Group("remnants", "boat-remnants", (
-        Choice("of", "kind-roll-of", tuple([(of, ROLLS[of][1]) for of in ("tape", "ply", "cloth")])),
+        Choice("of", "kind-roll-of", (("tape", "kind-roll-of.tape"), ("ply", "kind-roll-of.ply"),
+                                      ("cloth", "kind-roll-of.cloth"))),
         Number("width", "joint-layer-width", unit="mm", low=5, high=3000, default=TAPE_WIDTH),
         Number("weight", "joint-layer-weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT,
                when=(("of", ("tape", "cloth")),)),

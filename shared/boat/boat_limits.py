@@ -11,7 +11,6 @@ from ..forms.types import Said, Values
 from ..seam import seam
 from ..surface.faces import SHEATHE
 from ..words.messages import along, message, number, typed
-from .hull import ROLLS
 
 
 def grouped(number: int) -> str:
@@ -79,21 +78,20 @@ def pieces(values: Values, work: list, laid: list) -> None:
             field, key = ("copies", keys[0]) if row["copies"] > 1 else ("length", keys[1])
             raise InputError("joints.{}.{}".format(row["place"], field), message(
                 key, joint=called(row), count=thousands(sum(counts)), most=thousands(most)))
-    cloths = [one for one in laid if one.row["work"] == SHEATHE]
-    strips = [sum([len(cut.lengths) * cut.faces * int(one.given["cloth_layers"]) for cut in one.found.cuts])
-              for one in cloths]
-    if sum(strips) > MOST_CUT:
-        raise InputError("surfaces.{}.cloth_width".format(_heaviest(strips, [one.row for one in cloths])["place"]),
-                         "sheathing-cloth-width.narrow")
+    strips = metres = 0.0
+    for row, given, found in laid:
+        if row["work"] == SHEATHE:
+            strips += sum([len(cut.lengths) * cut.faces for cut in found.cuts]) * given["cloth_layers"]
+            metres += found.cloth
+            if strips > MOST_CUT or metres > values["roll"] * MOST_ROLLS:
+                raise InputError("surfaces.{}.cloth_width".format(row["place"]), "sheathing-cloth-width.narrow")
     taped = [(row, spec, made, face) for row, spec, made, _, _ in work for face in made.faces if face.layers]
-    for of, length in (
-        ("tape",
+    for field, what, length in (
+        ("roll", "kind-roll-of.tape",
          sum([sum(layer.pieces) * row["copies"] for row, _, _, face in taped for layer in face.layers])),
-        ("ply",
+        ("ply_roll", "kind-roll-of.ply",
          sum([made.length * row["copies"] for row, spec, made, _ in taped if spec.ply == "yes"])),
-        ("cloth", sum([one.found.cloth for one in cloths])),
     ):
-        field, what = ROLLS[of]
         if length > values[field] * MOST_ROLLS:
             raise InputError(field, message("boat-many-rolls", length=along(length), what=what, most=MOST_ROLLS,
                                             roll=along(values[field])))

@@ -17,7 +17,9 @@ from . import batches_counted, boat_cards, cut_lines, phase_lines
 from .boat_limits import called
 
 METRES = "m"
-CUT = {"tape": "joint-tape", "ply": "joint-ply", "cloth": "sheathing-cloth"}
+# what is bought by length or by weight
+CALLED = {"tape": "joint-tape", "ply": "joint-ply", "cloth": "sheathing-cloth", "filler": "boat-filler",
+          "light_filler": "fairing-light"}
 # what else is bought: key: (label, how many of it, how it is counted); METRES are told as a length
 BOUGHT = {
     "gloves": ("boat-gloves", "boat-gloves.text", "boat-gloves.rough"),
@@ -191,7 +193,7 @@ def _tape_lines(cuts: list) -> list[Line]:
                 "joint-tape.text", pieces=long, width=wide, weight=quantity(areal, "g/m2"))
             rolls = message("boat-from-rolls", count=found.rolls, length=along(found.from_rolls / 1000, UP))
             rough = [message("boat-ply.pieces", count=len(rows)), rolls if found.rolls else "boat-from-rolls.none"]
-            lines.append(line("{}_{}".format(name, place + 1), CUT[name], total, "m", text, part="buy",
+            lines.append(line("{}_{}".format(name, place + 1), CALLED[name], total, "m", text, part="buy",
                               rank=MORE if name != "tape" else ANSWER if len(lists) == 1 else BESIDE,
                               rough=noted(rough + _not_proven(found))))
     return lines

@@ -6,14 +6,10 @@ from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..plan.batch_counts import Counted
 from ..seam import coves, seam
-from ..surface import sheathing
 from ..surface.faces import SHEATHE
+from ..surface.sheathing import ACROSS, ALONG
 from . import shopping
 from .boat_rows import OWN, spec_of
-
-# how long a new one is, and what it is
-ROLLS = {"tape": ("roll", "kind-roll-of.tape"), "ply": ("ply_roll", "kind-roll-of.ply"),
-         "cloth": ("cloth_roll", "kind-roll-of.cloth")}
 
 # row: as it was read; spec, seam: of one copy; coves: a `coves.Cove` at each station and side; radii: of the spreaders
 # [mm], each rounded to a whole one
@@ -139,14 +135,18 @@ def ply_pieces(work: list[Joint], values: Values) -> list[tuple]:
 def cloth_pieces(laid: list, values: Values) -> list[tuple]:
     """Every piece of cloth, face by face: (number, surface, how it runs, width, areal, length [m]).
 
+    A strip longer than a roll is laid in pieces that lap. Of an area the metres are cut as they come off the roll.
     laid: as `boat_surfaces.laid` gives them
     """
     found = []  # type: list
     for row, given, made in laid:
         if row["work"] == SHEATHE:
-            for across, length in sheathing.pieces(made, given, values["cloth_roll"]):
-                found.append((len(found) + 1, row, sheathing.ACROSS if across else sheathing.ALONG,
-                              given["cloth_width"], given["cloth_weight"], length))
+            cuts = made.cuts
+            for long in [long for cut in cuts for _ in range(cut.faces * int(given["cloth_layers"]))
+                         for long in cut.lengths] or [made.cloth]:
+                for length in tape.pieces(long, values["roll"], given["lap"]):
+                    found.append((len(found) + 1, row, ACROSS if cuts and cuts[0].across else ALONG,
+                                  given["cloth_width"], given["cloth_weight"], length))
     return found
 
 
@@ -155,7 +155,7 @@ def cut_lists(pieces: list[tuple], values: Values, of: str) -> list[tuple]:
     groups = {}  # type: dict
     for piece in pieces:
         groups.setdefault((_whole(piece[3], 1e4), _whole(piece[4], 1e4)), []).append(piece)
-    roll = int(values[ROLLS[of][0]] * 1000)
+    roll = int(values["ply_roll" if of == "ply" else "roll"] * 1000)
     found, left = [], {}  # type: list, dict
     for key in reversed(sorted(groups)):  # of one wide remnant the wide pieces first
         rows = groups[key]
@@ -172,11 +172,9 @@ def cut_lists(pieces: list[tuple], values: Values, of: str) -> list[tuple]:
 
 
 def _serves(rest: Values, of: str, key: tuple) -> bool:
-    """Whether a remnant is of use: tape of the same width and weight, cloth of the same weight; these as wide or wider,
-    as peel ply is."""
+    """Whether a remnant is of use: tape and cloth of the same width and weight; peel ply as wide or wider."""
     width = _whole(rest["width"], 1e4)
-    return (width == key[0] or (of != "tape" and width > key[0])) and (
-        of == "ply" or _whole(rest["weight"], 1e4) == key[1])
+    return width >= key[0] if of == "ply" else (width, _whole(rest["weight"], 1e4)) == key
 
 
 def cuts_of(values: Values, work: list[Joint], laid: list) -> list[tuple]:

@@ -29,11 +29,8 @@ def lines(found: Found, values: Values) -> list[Line]:
         if mass > 0:
             told.append(line("saved_" + name, label, mass, "kg", quantity(mass, "kg"), part="phase", rank=MORE,
                              rough="boat-saved.rough"))
-    numbers = {}  # type: dict
-    for _, _, rows, _, _, _ in found.cuts[2][1]:
-        for piece in rows:
-            numbers.setdefault(piece[1]["place"], []).append(piece[0])
-    return told + _bought(found) + [_surface(one, values, numbers) for one in found.surfaces]
+    cloths = [piece for one in found.cuts[2][1] for piece in one[2]]
+    return told + _bought(found) + [_surface(one, values, cloths) for one in found.surfaces]
 
 
 def mixed_said(found: Found) -> Said:
@@ -87,12 +84,12 @@ def _bought(found: Found) -> list[Line]:
     return told
 
 
-def _surface(one: Found, values: Values, numbers: dict) -> Line:
-    """One surface. one: a `boat_surfaces.Laid`; numbers: of the pieces of cloth of each"""
+def _surface(one: Found, values: Values, cloths: list) -> Line:
+    """One surface. one: a `boat_surfaces.Laid`; cloths: as `hull.cloth_pieces` gives them"""
     own = phases.together(phases.of_surface(one, values))
     texts = _amounts(own)
     if one.row["work"] == SHEATHE:
         texts.append(_named("sheathing-cloth", along(one.found.cloth, UP)))
-        texts.append(_named("boat-fold.cut", in_runs(numbers[one.row["place"]])))
+        texts.append(_named("boat-fold.cut", in_runs([piece[0] for piece in cloths if piece[1] is one.row])))
     return line("surface_" + str(one.row["place"]), called(one.row), own.resin, "kg", listed(texts, "plain"),
                 part="surface", rank=MORE, rough=_named("surface-stays", quantity(own.stays, "g", UP)))

@@ -1,7 +1,7 @@
 """Saved file: a file of what stands on a screen, made where it stands: without a server, and of the same program."""
 import json
 
-from ..boat.boat_lines import BOUGHT
+from ..boat import boat_lines
 from ..boat.cut_drawing import cut_figures
 from ..files import calendar, drawn, table_rows, tables
 from ..forms import inputs, links
@@ -138,8 +138,7 @@ def _called(name: str, value: str, names: "list | tuple") -> Said:
         return "boat-remnant" if value == "remnant" else "file-stock.roll"
     if value.startswith("part_"):
         return names[table_rows.LETTERS.index(value[-1])]
-    return {"tape": "joint-tape", "ply": "joint-ply", "filler": "boat-filler",
-            "cloth": "sheathing-cloth", "light_filler": "fairing-light"}.get(value) or BOUGHT[value][0]
+    return boat_lines.CALLED.get(value) or boat_lines.BOUGHT[value][0]
 
 
 def _log(asked: dict, memo: "Memo | None", language: str) -> str:

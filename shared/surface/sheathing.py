@@ -4,7 +4,7 @@ from collections import namedtuple
 from ..catalogue.glass import CLOTH_WEIGHT, CLOTH_WIDTH, FIBRE_DENSITY, FOR_BUYING
 from ..catalogue.joints import MOST_TAPES
 from ..catalogue.surfaces import BY_KEY
-from ..equations import laminate, surfaces, tape
+from ..equations import laminate, surfaces
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number
 from ..forms.memo import once
@@ -104,19 +104,6 @@ def _cut(across: bool, row: Values, values: Values) -> Cut:
     bare = [surfaces.widest(run, widths, at, at + width) if across else run for at in starts]
     return Cut(across, [long + 2 * spare for long in bare], tuple([at + lap / 2 for at in starts[1:]]),
                lap * sum([min(pair) for pair in zip(bare, bare[1:])]), row["place"], faces.count_of(row))
-
-
-def pieces(found: "Sheathed", values: Values, roll: float) -> list:
-    """What is cut for all layers: (whether across, length [m]) of each, none longer than a roll; its pieces lap.
-
-    Where only an area is known, its metres are cut as they come. found: of these values; roll: [m]
-    """
-    told, layers = [], int(values["cloth_layers"])
-    for cut in found.cuts:
-        for _ in range(cut.faces * layers):
-            for long in cut.lengths:
-                told.extend([(cut.across, piece) for piece in tape.pieces(long, roll, values["lap"])])
-    return told or [(False, piece) for piece in tape.pieces(found.cloth, roll, 0.0)]
 
 
 def reckon(values: Values) -> "Sheathed | None":
