@@ -27,7 +27,7 @@ def strips(cut: Found, values: Values) -> dict:
     edge = [(0.0, 0.0)] + [(step * place, one) for place, one in enumerate(widths)]
     if len(widths) == 1:
         edge.append((run, wide))
-    sheet = Sheet([(0.0, 0.0), (run, wide)], top=26)
+    sheet = Sheet([(0.0, 0.0), (run, wide)], top=40)
     shapes = [sheet.area("panel", edge + [(run, 0.0)])]
     for join in cut.joins:
         for side in (-values["lap"] / 2, values["lap"] / 2):
