@@ -150,7 +150,7 @@ ROLLS = """async (rolls) => {
 OWN = [{"name": "Blue tape", "of": "tape", "width": "75", "weight": "300", "length": "30"},
        {"name": "Odd end", "of": "tape", "width": "75 mm", "weight": "300", "length": "3.2 m"},
        {"name": "Core", "of": "tape", "width": "75", "weight": "300", "length": "0.00 m"},
-       {"name": "Sheet", "of": "cloth", "width": "1200", "weight": "200", "length": "9"}]
+       {"name": "Sheet", "of": "cloth", "width": "1200", "weight": "160", "length": "9"}]
 
 
 def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat, standing):
@@ -163,7 +163,7 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     expect(boat.locator("[name='remnants.2.of']")).to_have_value("cloth")
     expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm"))
+    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm; Sheet: 5\.2\d?\sm"))
     expect(boat.get_by_role("button", name="All is cut")).to_be_hidden()  # what was cut is not cut twice
     boat.locator("[data-notice=cut]").get_by_role("button", name="Undo").click()
     boat.get_by_role("button", name="All is cut").click()
