@@ -370,7 +370,7 @@ def boat(found: Any, values: dict, who: Reader) -> Data:
             "spreaders": [{"radius": radius / 1000} for radius in found.radii],
             "surfaces": [{"surface": tables.called(one.row), "work": one.row["work"],
                           **_phase(phases.together(phases.of_surface(one, values)))} for one in found.surfaces],
-            "shopping": tables.shopping(found, phases.cloths(found.surfaces)),
+            "shopping": tables.shopping(found),
             "joints": [_joint(one) for one in found.joints], "cuts": tables.cuts(found),
             "phases": [{"phase": one.name, **_phase(one), "batch_count": int(one.batches), "cups": int(one.cups),
                         "bags": int(one.bags), "trays": int(one.trays), "brushes": int(one.brushes),
