@@ -1,0 +1,74 @@
+"""The face of the figures: no first visit waits for it, nothing moves when it comes, and it is there without signal."""
+import face
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, fresh, keep
+from .test_first_visit import SHIFT
+from .test_targets import SHIFTS
+
+
+def body(page, text):
+    """What the body of an async function returns."""
+    return page.evaluate(f"async () => {{ {text} }}")
+
+
+@pytest.fixture
+def second(phone, served):
+    """A phone that kept the app, and the face after that."""
+    keep(phone, served.url)
+    assert body(phone, face.KEPT)
+    return phone
+
+
+def has_it(page):
+    return (face.BOLD in body(page, face.FACES) and body(page, face.FIRST) == "Figures"
+            and abs(body(page, face.WIDE) - face.width()) < 0.5)
+
+
+def test_the_first_open_has_no_face_and_the_second_has_it_without_signal(second, served):
+    assert body(second, face.FACES) == []
+    served.stop()
+    second.reload()
+    expect(figure(second, "drawn_b")).to_be_visible()
+    assert has_it(second)
+
+
+@pytest.mark.parametrize("path", ["", "clock/", "plan/", "joint/"])
+def test_nothing_moves_in_an_open_with_the_face(second, served, path):
+    second.add_init_script(SHIFTS)
+    second.goto(f"{served.url}/{path}")
+    expect(second.locator("form.live").first).to_be_visible()
+    assert has_it(second)
+    assert sum(second.evaluate("window.shifts")) < SHIFT
+
+
+def test_a_newer_build_has_the_face_from_the_first(second, served, other_build):
+    """It is fetched with the build, not after it: no figure changes its face by an update."""
+    before = second.evaluate("document.documentElement.dataset.build")
+    served.stop()
+    served.start(other_build)
+    second.evaluate("navigator.serviceWorker.ready.then((kept) => kept.update())")
+    second.get_by_role("button", name="Update now").click()
+    second.wait_for_function("(before) => document.documentElement.dataset.build !== before", arg=before)
+    served.stop()
+    expect(figure(second, "drawn_b")).to_be_visible()
+    assert has_it(second)
+
+
+@pytest.mark.parametrize("missing", ["/face.css", "/js/share/decoder.js"])
+def test_a_first_visit_is_kept_where_the_host_lacks_what_comes_later(chromium, served, missing):
+    """And the face comes at a later open, when the host has it."""
+    served.stop()
+    served.start(missing=missing)
+    with fresh(chromium) as (phone, _):
+        keep(phone, served.url)
+        phone.reload()
+        expect(figure(phone, "drawn_b")).to_be_visible()
+        expect(phone.locator("[data-notice=damaged]")).to_have_count(0)
+        served.stop()
+        served.start()
+        phone.reload()
+        assert body(phone, face.KEPT)
+        phone.reload()
+        assert has_it(phone)
