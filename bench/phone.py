@@ -5,7 +5,7 @@ from collections import Counter
 from pathlib import Path
 from statistics import median
 
-from covemix.server.build import HOUSE, Build
+from covemix.server.build import ASKED, HOUSE, Build
 from covemix.server.headers import HEADERS
 from covemix.shared.catalogue.demo_boat import JOINTS, SURFACES
 from playwright.sync_api import sync_playwright
@@ -61,6 +61,9 @@ class Wire:
                 name = path.rpartition("/")[2]  # what it needs of the app is sent there within another script
                 file = ENGINE / name if name in ("interpreter.js", "unpack.js") else HERE / "floor" / name
                 await FileResponse(file, headers=HEADERS)(scope, receive, send)
+                return
+            if path.endswith(ASKED):  # by no first visit
+                await app(scope, receive, send)
                 return
             kind = next((KINDS[end] for end in KINDS if path.endswith(end)), "the page itself")
             self.asked[kind] += 1

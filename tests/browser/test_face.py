@@ -3,14 +3,10 @@ import face
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, fresh, keep
+from .conftest import body, figure, fresh, keep
 from .test_first_visit import SHIFT
+from .test_narrow import BROKEN, CLIPPED
 from .test_targets import SHIFTS
-
-
-def body(page, text):
-    """What the body of an async function returns."""
-    return page.evaluate(f"async () => {{ {text} }}")
 
 
 @pytest.fixture
@@ -72,3 +68,15 @@ def test_a_first_visit_is_kept_where_the_host_lacks_what_comes_later(chromium, s
         assert body(phone, face.KEPT)
         phone.reload()
         assert has_it(phone)
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_on_the_narrowest_phone_nothing_is_cut_off_by_the_face(chromium, served, language):
+    with fresh(chromium, locale=language, viewport={"width": 320, "height": 640}) as (phone, _):
+        keep(phone, served.url)
+        assert body(phone, face.KEPT)
+        for path in ("", "clock/", "plan/", "safety/", "joint/"):
+            phone.goto(f"{served.url}/{path}")
+            expect(phone.locator("form.live").first).to_be_visible()
+            assert face.BOLD in body(phone, face.FACES)
+            assert phone.evaluate(CLIPPED) == [] and phone.evaluate(BROKEN) == [], path
