@@ -7,7 +7,7 @@ from importlib.metadata import version
 
 from covemix.server.build import HOUSE
 
-from . import api, crowd, line, phone, weight
+from . import api, crowd, host, line, phone, weight
 from .table import table
 
 REPORT, README = HOUSE / "docs" / "BENCH.md", HOUSE / "README.md"
@@ -31,7 +31,7 @@ def main(only: str = "") -> None:
         weight.main()
     if only == "crowd":
         page = REPORT.read_text(encoding="utf-8").partition("\n" + CROWD)[0] + "\n"
-        page += crowd_section(crowd.measured(), line.measured())
+        page += crowd_section(crowd.measured() + host.measured(), line.measured())
     elif only == "wire":
         page = REPORT.read_text(encoding="utf-8")
         before, _, rest = page.partition(WIRE)
@@ -41,7 +41,7 @@ def main(only: str = "") -> None:
         rows = [("A route of the API", *row) for row in api.measured()]
         found = phone.measured()
         page = report(rows, found, (before, os.getloadavg()[0])) + "\n"
-        page += crowd_section(crowd.measured(), line.measured())
+        page += crowd_section(crowd.measured() + host.measured(), line.measured())
     REPORT.write_text(page, encoding="utf-8")
     text = README.read_text(encoding="utf-8")
     README.write_text(PLACE.sub(lambda place: place[1] + in_short(page) + place[2], text), encoding="utf-8")
@@ -63,7 +63,7 @@ def crowd_section(rows: list[tuple[str, str, str]], visit: list[tuple[str, str, 
         f"`covemix serve` over the wire, load {os.getloadavg()[0]:.1f} at the end, {os.cpu_count()} cores.",
         "The load is pinned to the second core, the server to the first for p99, and to none for the rest: two",
         "processes share a core with their load here, so they cannot reach twice as much. Memory is what the process",
-        "has written of its own.", "",
+        "has written of its own. Behind nginx nothing is pinned.", "",
         LINE, "", table(("", "held against", "times as long"), visit),
         "1.6 Mbit/s and 150 ms a round trip, by Chromium's network emulation, the visits one after the other.", ""))
 

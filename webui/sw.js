@@ -150,11 +150,10 @@ const good = async (cache, path) => {
 // The face of the figures: a page has it from the first, or not at all, so nothing moves when it comes.
 const FACE = `${BUILD.base}face.css`;
 const faced = (cache) => good(cache, FACE).catch(() => {});
-const dressed = async (event, cache, style) => {
+const dressed = async (cache, style) => {
   const face = await cache.match(at(FACE));
-  if (face && await asKept(FACE, face)) return new Response(await style.text() + await face.text(), { headers: { "Content-Type": "text/css" } });
-  event.waitUntil(faced(cache));
-  return style;
+  if (!face || !(await asKept(FACE, face))) return style;
+  return new Response(await style.text() + await face.text(), { headers: { "Content-Type": "text/css" } });
 };
 
 // What was made of the bundle is what it was, or it is made again.
@@ -218,7 +217,7 @@ const page = async (event) => {
   const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/").slice(scope.pathname.length);
   const wanted = url.searchParams.get("as"); // "text": never a page; "page": the server's, where the engine is missing
   const kept = wanted === "text" ? undefined : await made(cache, path);
-  if (!kept) event.waitUntil(bringBack(cache));
+  event.waitUntil((kept ? faced : bringBack)(cache));
   // without its slash it stands at another depth, and what it names is not found from there
   if (kept && !/\/(index\.html)?$/.test(url.pathname)) return Response.redirect(new URL(path + url.search, scope));
   if (kept && wanted === "page") return fetch(request).then((response) => (response.ok ? response : kept), () => kept);
@@ -232,7 +231,7 @@ const file = async (event, path) => {
   if (!(path in BUILD.sums) && !isLater(path)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? fetch(event.request);
   try {
     const found = await goodFile(cache, path);
-    return path.endsWith("app.css") ? await dressed(event, cache, found) : found;
+    return path.endsWith("app.css") ? await dressed(cache, found) : found;
   } catch {
     if (!isMore(path)) event.waitUntil(hurt(path));
     return new Response("", { status: 503 });

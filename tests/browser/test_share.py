@@ -146,7 +146,7 @@ def film(path, text):
     return path
 
 
-LINK = "https://example.org/elsewhere/?v=1&amount=200"
+LINK = "https://example.org/elsewhere/?amount=200"
 
 
 @pytest.fixture
