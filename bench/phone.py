@@ -6,7 +6,7 @@ from statistics import median
 
 from browser.conftest import CHROMIUM, FLAGS, PART, keep
 from browser.serve import Server
-from covemix.server.build import Build
+from covemix.server.build import ASKED, Build
 from covemix.server.headers import HEADERS
 from covemix.shared.catalogue.demo_boat import JOINTS, SURFACES
 from playwright.sync_api import sync_playwright
@@ -60,6 +60,9 @@ class Wire:
                 name = path.rpartition("/")[2]  # what it needs of the app is sent there within another script
                 file = ENGINE / name if name in ("interpreter.js", "unpack.js") else HERE / "floor" / name
                 await FileResponse(file, headers=HEADERS)(scope, receive, send)
+                return
+            if path.endswith(ASKED):  # by no first visit
+                await app(scope, receive, send)
                 return
             kind = next((KINDS[end] for end in KINDS if path.endswith(end)), "the page itself")
             self.asked[kind] += 1

@@ -27,7 +27,10 @@ BUNDLE = "app.bin"  # the engine, the pages and the scripts of later: one file, 
 RUNTIME = "vendor/micropython/micropython"  # is vendored as .wasm, and sent packed as .bin
 UNPACKER = "vendor/ppmd/unpack.wasm"
 MAIN = "js/main.js"
-ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
+DECODER = "js/share/decoder.js"  # of QR codes, where the browser has none
+ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js", DECODER)  # what a page or a script names by itself
+FIGURES, FACES = "face.css", "vendor/archivo-narrow/"  # the face of the figures: the sheet that it comes in, its files
+ASKED = (FIGURES, DECODER)  # no first visit has them: one comes when the app is kept, one when a code is scanned
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
 SPEECH = "shared/words/speech.py"  # figures in the words of the one language that has them so
 SPOKEN = "js/page/language.js"  # and this with the languages
@@ -46,6 +49,7 @@ TYPES = {
     ".txt": "text/plain; charset=utf-8",
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
+    ".woff2": "font/woff2",
 }
 QUALITY = 11  # of brotli
 # the phone fetches them when it is put on the home screen, not before
@@ -111,6 +115,8 @@ class Build:
         for name, text in self.later.items():
             found[name] = self._file(text.encode(), ".js")
         found["app.css"] = self._file(self.styles, ".css")
+        faces = {name: found.pop(name) for name in list(found) if name.startswith(FACES)}
+        found[FIGURES] = self._file(self.faces(faces), ".css")
         return found
 
     @cached_property
@@ -180,6 +186,14 @@ class Build:
         folder = self.house / "webui" / "css"
         texts = "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)
         return (flat(lean_style(texts)) + "\n").encode()
+
+    def faces(self, files: dict[str, File]) -> bytes:
+        """The face of the figures in a style sheet of its own, all of it: another file would come after the figures,
+        and each host has a type for a style sheet. The service worker sets it behind the others."""
+        text = (self.house / "webui" / "css" / FIGURES).read_text(encoding="utf-8")
+        for name, file in files.items():
+            text = text.replace(f"../{name}", f"data:{file.kind};base64,{base64.b64encode(file.body).decode()}")
+        return lean_style(text).encode()
 
     @cached_property
     def id(self) -> str:

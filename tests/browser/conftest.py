@@ -168,6 +168,11 @@ def _kept(page, promised):
         return False
 
 
+def body(page, text):
+    """What the body of an async function returns."""
+    return page.evaluate(f"async () => {{ {text} }}")
+
+
 def figure(page, line):
     """The text of one line of the answer."""
     return page.locator(f"[data-line={line}] .line-text").first

@@ -24,9 +24,10 @@ const fetched = (url) => {
   return here.get(url);
 };
 
-const get = async (path) => {
+// kept: whether it is on this phone for certain; what no first visit brings may not be.
+export const get = async (path, kept = navigator.serviceWorker?.controller) => {
   const url = new URL(`../${path}`, import.meta.url).href;
-  if (!navigator.serviceWorker?.controller) await fetched(url);
+  if (!kept) await fetched(url);
   return import(url);
 };
 

@@ -1,6 +1,7 @@
 // A link that this phone opened elsewhere, pasted or scanned. The engine looks at it before anything goes anywhere.
 import { look } from "./opened_link.js";
 import { EngineMissing } from "../engine/engine.js";
+import { get } from "../offline/parts.js";
 import { t } from "../page/words.js";
 
 const STRANGE = t("paste-strange");
@@ -31,7 +32,12 @@ const follow = async (text) => {
 
 const scan = async (sheet, tell) => {
   const video = sheet.querySelector("[data-video]");
-  const detector = new window.BarcodeDetector({ formats: ["qr_code"] });
+  const { BarcodeDetector } = "BarcodeDetector" in window ? window : await get("share/decoder.js", null).catch(() => ({}));
+  if (!BarcodeDetector) {
+    tell(t("part-unfetched"));
+    return;
+  }
+  const detector = new BarcodeDetector({ formats: ["qr_code"] });
   let stream;
   try {
     stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
@@ -67,7 +73,7 @@ export const startPasting = (sheet) => {
     tell(await follow(field.value).catch(() => t("paste-unread")));
   });
   const button = sheet.querySelector("[data-scan]");
-  button.hidden = !("BarcodeDetector" in window && navigator.mediaDevices);
+  button.hidden = !navigator.mediaDevices;
   sheet.querySelector("[data-scan-elsewhere]").hidden = !button.hidden;
   button.addEventListener("click", () => scan(sheet, tell));
 };
