@@ -15,7 +15,7 @@ from .declared import declared, in_front, spoken
 from .flat_style import flat
 from .headers import HEADERS
 from .language import FIRST
-from .lean import bundled_page, lean, lean_script, lean_style, tight_script
+from .lean import bundled_page, lean, lean_script, lean_style, tight_script, tight_style
 from .one_script import needs, one_script, through
 from .packed import packed_bytes, packed_texts
 from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
@@ -179,7 +179,7 @@ class Build:
         """The stylesheets in the order of their layers: many small files to read, one to fetch."""
         folder = self.house / "webui" / "css"
         texts = "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)
-        return (flat(lean_style(texts)) + "\n").encode()
+        return (tight_style(flat(lean_style(texts))) + "\n").encode()
 
     @cached_property
     def id(self) -> str:

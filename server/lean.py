@@ -323,3 +323,20 @@ def lean_style(text: str) -> str:
     """
     lines = (line.strip() for line in re.sub(r"/\*.*?\*/", "", text, flags=re.S).splitlines())
     return "".join(line + "\n" for line in lines if line)
+
+
+def tight_style(text: str) -> str:
+    """Flat style sheets without blanks that mean nothing. An empty value keeps its own: older browsers read no property
+    without one.
+
+    >>> tight_style("a, b {\\n--dark: ;\\ncolor: red;\\n}\\n")
+    'a,b{--dark: ;color:red}'
+    >>> tight_style('a::before { content: "x, { y"; inset: calc(1px + 2px) 0; }')
+    'a::before{content:"x, { y";inset:calc(1px + 2px) 0}'
+    """
+    found = re.split(r'("[^"]*")', text)
+    for place in range(0, len(found), 2):
+        plain = re.sub(r"\s+", " ", found[place])
+        plain = re.sub(r" ?([{};,]) ?", r"\1", plain.replace(": ;", ":\0;"))
+        found[place] = re.sub(r": (?=\S|$)", ":", plain).replace("\0", " ")
+    return "".join(found).replace(";}", "}").strip()
