@@ -3,6 +3,7 @@ import base64
 import gzip
 import hashlib
 import json
+import re
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -15,7 +16,7 @@ from .declared import declared, in_front, spoken
 from .flat_style import flat
 from .headers import HEADERS
 from .language import FIRST
-from .lean import bundled_page, lean, lean_script, lean_style, tight_script
+from .lean import bundled_page, lean, lean_script, lean_style, tight_script, tight_style, value_names, with_value_names
 from .one_script import needs, one_script, through
 from .packed import packed_bytes, packed_texts
 from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
@@ -181,11 +182,20 @@ class Build:
         return [path for path in self._needs(view) if path in self.later] if view in self.scripts else []
 
     @cached_property
-    def styles(self) -> bytes:
+    def _plain_styles(self) -> str:
         """The stylesheets in the order of their layers: many small files to read, one to fetch."""
         folder = self.house / "webui" / "css"
         texts = "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)
-        return (flat(lean_style(texts)) + "\n").encode()
+        return tight_style(flat(lean_style(texts))) + "\n"
+
+    @cached_property
+    def value_names(self) -> dict[str, str]:
+        """What the styles' own values are called as they are sent: what scripts set keeps its name."""
+        return value_names(self._plain_styles, re.findall(r"[\"'`](--[\w-]+)", "\n".join(self.scripts.values())))
+
+    @property
+    def styles(self) -> bytes:
+        return with_value_names(self._plain_styles, self.value_names).encode()
 
     def faces(self, files: dict[str, File]) -> bytes:
         """The face of the figures in a style sheet of its own, all of it: another file would come after the figures,

@@ -15,6 +15,7 @@ import { applySettings } from "./page/settings.js";
 import { lookAtStore, offerWhereFull } from "./store/store.js";
 import { mount as mountScreen } from "./views/screen.js";
 import { arrive } from "./page/to_safety.js";
+import { cover } from "./page/whole_keys.js";
 import { t } from "./page/words.js";
 
 const LONG = 4000; // ms
@@ -42,6 +43,7 @@ const show = async () => {
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) mount(screen, main);
   arrive();
+  cover();
   try { localStorage[HERE] = screen; } catch { /* it opens at the front door */ }
   lookAtStore();
 };

@@ -46,10 +46,11 @@ export const shareLive = (told, made) => {
   field.readOnly = true;
   field.setAttribute("aria-label", t("share-link"));
   const code = document.createElement("div");
+  code.className = "code-place";
   box.querySelector("p").after(code, field);
   const draw = () => {
     field.value = made();
-    code.replaceChildren(...[drawCode(field.value, t("share-code", { link: field.value }))].filter(Boolean));
+    code.replaceChildren(drawCode(field.value, t("share-code", { link: field.value })) ?? t("share-too-much"));
   };
   draw();
   const fresh = setInterval(() => {

@@ -2,7 +2,7 @@
 import { goneOne } from "../form/choices.js";
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
-import { entry, said, toldOf, unreadEntry } from "../kit/entries.js";
+import { entry, keepRoom, said, toldOf, unreadEntry } from "../kit/entries.js";
 import { keepThing, learn } from "../kit/kit.js";
 import { laidBy } from "../kit/log.js";
 import { soon, withPart } from "../offline/parts.js";
@@ -119,6 +119,7 @@ export const mount = (screen, main) => {
     });
   };
 
+  const came = keepRoom(screen, main);
   let turn = 0;
   const list = async () => {
     const mine = ++turn;
@@ -139,6 +140,7 @@ export const mount = (screen, main) => {
     const place = main.querySelector("[data-unread]");
     place.hidden = !strange.length;
     place.querySelector("[data-entries]").replaceChildren(...strange);
+    came();
   };
 
   // a start row's own choices stand in the form, or the form's would go before them

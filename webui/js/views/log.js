@@ -1,7 +1,7 @@
 // Log: poured batches, newest first, with a search, own timings as a picture, and a table for a spreadsheet.
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
-import { askOf, batchName, entry, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
+import { askOf, batchName, entry, keepRoom, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
 import { blankAnswers, showAnswers } from "../answer/lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
@@ -72,6 +72,7 @@ export const mount = (screen, main) => {
   const timed = (rows) => rows.filter(({ typed }) => typed[learned[0]]).slice(0, Number(timings.dataset.most)).reverse()
     .map(({ typed }) => Object.fromEntries(learned.filter((name) => typed[name]).map((name) => [name, typed[name]])));
 
+  const came = keepRoom(screen, main);
   let turn = 0;
   let kept = [];
   let strange = []; // rows that cannot be read: no word of theirs is searched, so they always stand there
@@ -94,6 +95,7 @@ export const mount = (screen, main) => {
     if (!main.isConnected) return;
     if (answer) showAnswers(timings, [["timings", answer]]);
     else blankAnswers(timings);
+    came();
   };
 
   search.addEventListener("input", () => { most = AT_ONCE; list(); });

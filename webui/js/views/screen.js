@@ -56,6 +56,7 @@ export const mount = (screen, main) => {
     clearTimeout(speaking);
     if (!form.isConnected) return; // an answer that comes late belongs to no other screen
     if (latest && asked.pairs !== latest) return; // nor to what is typed by now
+    main.dataset.shown = "";
     if (error instanceof EngineMissing) {
       if (!exported) form.classList.replace("live", "alone"); // the form is a plain one again, and the server answers it
       const why = exported || main.querySelector("[data-listing]") ? NO_SERVER : NO_ENGINE; // a list asks no server
