@@ -5,7 +5,7 @@ import { recall, remember } from "../form/memory.js";
 import { isMeasured } from "../form/declarations.js";
 import { reach } from "../form/rows.js";
 import { bare } from "../form/units.js";
-import { withPart } from "../offline/parts.js";
+import { ifHere, withPart } from "../offline/parts.js";
 import { UNANSWERED, notice } from "../page/notice.js";
 import { put, remove } from "../store/store.js";
 import { Watch, measured } from "../phone/clocks.js";
@@ -47,6 +47,7 @@ export class Run extends Steps {
     this.own = this.stored;
     this.at("other").addEventListener("click", () => this.turn());
     this.at("calendar").addEventListener("click", () => download("covemix.ics", this.step.ends, "text/calendar"));
+    ifHere("views/knock.late.js", ({ Knock }) => { this.knock = new Knock(this); });
   }
 
   // what a reload goes on with: the question as it was, what was done when, and what was read of each pour
@@ -220,6 +221,7 @@ export class Run extends Steps {
     this.at("other").textContent = other;
     this.at("calendar").hidden = !ends.length;
     this.at("log").hidden = true; // it is kept by itself
+    this.knock?.show();
     if (pairs && !this.state.kept) {
       this.state.kept = "yes";
       this.doings.finish(this.step);
