@@ -7,7 +7,7 @@ from importlib.metadata import version
 
 from covemix.server.build import HOUSE
 
-from . import api, crowd, line, phone, weight
+from . import api, crowd, line, phone, stock, weight
 from .table import table
 
 REPORT, README = HOUSE / "docs" / "BENCH.md", HOUSE / "README.md"
@@ -31,7 +31,7 @@ def main(only: str = "") -> None:
         weight.main()
     if only == "crowd":
         page = REPORT.read_text(encoding="utf-8").partition("\n" + CROWD)[0] + "\n"
-        page += crowd_section(crowd.measured(), line.measured())
+        page += crowd_section(crowd.measured() + stock.measured(), line.measured())
     elif only == "wire":
         page = REPORT.read_text(encoding="utf-8")
         before, _, rest = page.partition(WIRE)
@@ -41,7 +41,7 @@ def main(only: str = "") -> None:
         rows = [("A route of the API", *row) for row in api.measured()]
         found = phone.measured()
         page = report(rows, found, (before, os.getloadavg()[0])) + "\n"
-        page += crowd_section(crowd.measured(), line.measured())
+        page += crowd_section(crowd.measured() + stock.measured(), line.measured())
     REPORT.write_text(page, encoding="utf-8")
     text = README.read_text(encoding="utf-8")
     README.write_text(PLACE.sub(lambda place: place[1] + in_short(page) + place[2], text), encoding="utf-8")
@@ -57,7 +57,7 @@ def wire_section(sent) -> tuple[str, ...]:
 
 
 def crowd_section(rows: list[tuple[str, str, str]], visit: list[tuple[str, str, str]]) -> str:
-    """The server beside many, and a phone far away. rows: of `crowd.measured`; visit: of `line.measured`"""
+    """Servers beside many, and a phone far away. rows: of `crowd` and of `stock`; visit: of `line`"""
     return "\n".join((
         CROWD, "", table(("", "held against", "times as much"), rows),
         f"`covemix serve` over the wire, load {os.getloadavg()[0]:.1f} at the end, {os.cpu_count()} cores.",

@@ -1,11 +1,12 @@
 """The page in real Chromium: the engine's start, a key press, the heavy moves, the start without signal."""
 import contextlib
-import sys
 from collections import Counter
 from pathlib import Path
 from statistics import median
 
-from covemix.server.build import HOUSE, Build
+from browser.conftest import CHROMIUM, FLAGS, PART, keep
+from browser.serve import Server
+from covemix.server.build import Build
 from covemix.server.headers import HEADERS
 from covemix.shared.catalogue.demo_boat import JOINTS, SURFACES
 from playwright.sync_api import sync_playwright
@@ -14,10 +15,6 @@ from starlette.responses import FileResponse
 from .paired import Ratio, in_turn, ratio
 from .presses import key_presses
 from .slow import slowed
-
-sys.path.insert(0, str(HOUSE / "tests"))
-from browser.conftest import CHROMIUM, FLAGS, PART, keep
-from browser.serve import Server
 
 HERE = Path(__file__).parent
 BARE = "../../bench/bare.js"  # a script of the build that it does not know the service worker would look for

@@ -94,9 +94,11 @@ def fresh(chromium, been=True, **more):
 
 
 @pytest.fixture
-def phone(chromium):
-    """A phone of this test's own."""
-    with fresh(chromium) as (page, _):
+def phone(request, chromium):
+    """A phone of this test's own. To keep the app costs as much as to open it: where the server is one that nobody
+    stops, a phone keeps it only in a test that says so (`pytest.mark.keeps`)."""
+    without = "standing" in request.fixturenames and not request.node.get_closest_marker("keeps")
+    with fresh(chromium, service_workers="block" if without else "allow") as (page, _):
         yield page
 
 
