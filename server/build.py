@@ -56,6 +56,7 @@ QUALITY = 11  # of brotli
 # the phone fetches them when it is put on the home screen, not before
 INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "maskable-512"))
 SCRIPTS = (".js", ".mjs")
+LATE = ".late.js"  # ends the name of a script that no first visit fetches: the next one does, and the worker keeps it
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
     "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
@@ -113,7 +114,7 @@ class Build:
         found[RUNTIME + ".bin"] = File(packed_bytes(runtime), TYPES[".bin"], whole=runtime, whole_kind=TYPES[".wasm"])
         for one in ENTRANCES:
             found[one] = self._file(tight_script(one_script(self.scripts, one, self.together[one])).encode(), ".js")
-        for name, text in self.later.items():
+        for name, text in (self.later | self.late).items():
             found[name] = self._file(text.encode(), ".js")
         found["app.css"] = self._file(self.styles, ".css")
         faces = {name: found.pop(name) for name in list(found) if name.startswith(FACES)}
@@ -172,9 +173,17 @@ class Build:
     @cached_property
     def later(self) -> dict[str, str]:
         """The scripts of one screen or one action: a page fetches them singly only where the bundle is not kept yet."""
+        return self._apart(late=False)
+
+    @cached_property
+    def late(self) -> dict[str, str]:
+        """Those that are no part of the bundle (`LATE`): few need them, and none of them at a first visit."""
+        return self._apart(late=True)
+
+    def _apart(self, late: bool) -> dict[str, str]:
         first = {path for paths in self.together.values() for path in paths}
         return {path: tight_script(through(text, path, MAIN, self.together[MAIN]))
-                for path, text in self.scripts.items() if path not in first}
+                for path, text in self.scripts.items() if path not in first and path.endswith(LATE) == late}
 
     def ahead(self, screen: str) -> list[str]:
         """The scripts of a screen's own view, which its page fetches while it is read."""
@@ -226,7 +235,7 @@ class Build:
 
     def worker(self, bundle: File) -> str:
         """The service worker, told which files make up this build with the SHA-256 of each, and its pages' headers."""
-        kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later)}
+        kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later, *self.late)}
         kept[BUNDLE] = bundle
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "whole": {self.base + path: [file.whole_kind, sum_of(file.whole)]

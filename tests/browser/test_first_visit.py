@@ -54,6 +54,7 @@ def test_nothing_is_fetched_twice_and_all_of_it_is_within_the_limit(phone, serve
     times = Counter(path.removeprefix("/" + BUILD.base) for path, _ in sent if path.startswith("/v/"))
     assert [path for path, count in times.items() if count > 1] == []
     assert times.keys() & BUILD.later.keys() == set(BUILD.ahead(screen))
+    assert not times.keys() & BUILD.late.keys()
     assert sum(count for _, count in sent) < MOST
 
 

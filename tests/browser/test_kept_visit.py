@@ -11,7 +11,8 @@ SHIFT = 0.02  # of the screen, what it may move by itself
 THINGS = """async () => {
   const { put } = await part("store/store.js");
   const { logBatch } = await part("kit/log.js");
-  for (const name of ["Shed mix", "Spare"]) await put("kit", { record: "system", typed: { name, by_weight: "100:30" }, made: 1 });
+  for (const name of ["Shed mix", "Spare"])
+    await put("kit", { record: "system", typed: { name, by_weight: "100:30" }, made: 1 });
   await put("kit", { record: "cup", typed: { name: "Yoghurt", across: "90 mm" }, made: 1 });
   for (const what of ["Keel", "Chine"]) await logBatch({ typed: { what } });
 }"""
