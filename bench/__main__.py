@@ -73,7 +73,7 @@ def report(rows, found, load) -> str:
     what, against, start = found["start"]
     keys = [(name, against, f"{ratio}; {frame}") for name, against, ratio, frame in found["keys"]]
     moves = [(name, *(str(by_rate[rate]) for rate in (1, 4))) for name, by_rate in found["moves"]]
-    openings = [(f"{rate}x", str(ratio)) for rate, ratio in found["offline"].items()]
+    openings = [(f"{rate}x", *map(str, ratios)) for rate, ratios in found["offline"].items()]
     return "\n".join((
         HEAD, how(found, load),
         "## What stands still without it", "",
@@ -93,8 +93,10 @@ def report(rows, found, load) -> str:
         "Held against the move `ratio` at full speed, both asked as the page asks. The last row is a loop of",
         "JavaScript against itself at full speed, so it should read 1 and 4.", "",
         "## Opening without signal", "",
-        table(("slowed", "times a bare MicroPython's start at full speed"), openings),
-        "From the opening of the kept page, the server being gone, to the first figure from the engine.", "",
+        table(("slowed", "times a bare MicroPython's start at full speed", "from a picture of its memory"), openings),
+        "From the opening of the kept page, the server being gone, to the first figure from the engine. A phone makes",
+        "the picture once for a build, ten seconds after a start; until then modules are compiled when asked for.",
+        "",
     ))
 
 

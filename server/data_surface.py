@@ -47,8 +47,9 @@ def sheathing(found: Any, values: dict, who: Reader) -> Data:
         "mass": found.mix, "added_mass": found.stays, "laminate_thickness": found.thick, "weave_depth": found.depth,
         "fill_coat": found.fill_areal / found.fills if found.fills else None, "fill_coats": found.fills,
         "glass_fraction": found.fraction,
-        "cloths": [{"face": str(one.place + 1), "across": one.across, "strips": one.count, "each_length": one.each,
-                    "lapped_area": one.lapped, "count": one.faces} for one in found.cuts],
+        "cloths": [{"face": str(one.place + 1), "across": one.across, "strips": len(one.lengths),
+                    "each_length": max(one.lengths), "lapped_area": one.lapped, "count": one.faces}
+                   for one in found.cuts],
         "joins": [{"face": str(one.place + 1), "join_at": at} for one in found.cuts for at in one.joins]}
 
 

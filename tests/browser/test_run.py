@@ -211,6 +211,25 @@ def test_a_helper_takes_a_piece_by_link_and_sees_the_same_minutes(chromium, phon
         expect(other.locator("dialog.steps")).to_be_hidden()
 
 
+@pytest.mark.parametrize("broken", [lambda link: link.replace("run.part=2", "run.part=1"), lambda link: link[:-40],
+                                    lambda link: link[:-1], lambda link: link.replace("0+s", "9+s")],
+                         ids=["another piece", "cut short", "a letter less", "another age"])
+def test_a_helper_s_link_that_was_changed_on_its_way_is_refused(chromium, phone, standing, broken):
+    phone.clock.install()
+    begin(phone, standing.url, TWO)
+    to(phone, "Clean the edges")
+    steps(phone, "leave").click()
+    phone.get_by_role("button", name="Give a piece to a helper").click()
+    phone.locator("[data-notice=hand]").get_by_role("button", name="Chine").click()
+    link = phone.locator("[data-notice=share]").get_by_role("textbox").input_value()
+    assert broken(link) != link
+    with fresh(chromium) as (other, _):
+        other.goto(broken(link))
+        expect(other.locator("[data-notice=link]")).to_contain_text("cut short or changed on its way")
+        expect(other.locator("dialog.steps")).to_be_hidden()
+        assert not other.evaluate("localStorage['covemix.typed.plan.part']")
+
+
 def test_a_helper_s_own_run_waits_while_a_piece_is_done(phone, standing):
     phone.clock.install()
     begin(phone, standing.url, SEAM)
