@@ -163,7 +163,8 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     expect(boat.locator("[name='remnants.2.of']")).to_have_value("cloth")
     expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm; Sheet: 5\.2\d?\sm"))
+    expect(boat.locator("[data-notice=cut]")).to_have_text(
+        re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm; Sheet: 5\.2\d?\sm"))
     expect(boat.get_by_role("button", name="All is cut")).to_be_hidden()  # what was cut is not cut twice
     boat.locator("[data-notice=cut]").get_by_role("button", name="Undo").click()
     boat.get_by_role("button", name="All is cut").click()
