@@ -30,18 +30,13 @@ READER = """const { get } = (await import(document.querySelector("script[type=mo
 const { BarcodeDetector } = await get("share/decoder.js", null);
 """
 READ = READER + """const code = document.querySelector("[data-code] .code").cloneNode(true);
-code.querySelector("rect").remove(); // its white comes from the style sheet
+code.querySelector("rect").setAttribute("fill", "white"); // as the style sheet has it
 code.setAttribute("width", "400");
 code.setAttribute("height", "400");
 const drawn = Object.assign(new Image(), {
   src: `data:image/svg+xml,${encodeURIComponent(new XMLSerializer().serializeToString(code))}` });
 await new Promise((done, failed) => { drawn.onload = done; drawn.onerror = failed; });
-const canvas = Object.assign(document.createElement("canvas"), { width: 500, height: 500 });
-const paper = canvas.getContext("2d");
-paper.fillStyle = "white";
-paper.fillRect(0, 0, 500, 500);
-paper.drawImage(drawn, 50, 50, 400, 400);
-const [found] = await new BarcodeDetector({ formats: ["qr_code"] }).detect(canvas);
+const [found] = await new BarcodeDetector({ formats: ["qr_code"] }).detect(drawn);
 return found?.rawValue;"""
 LOOK = "(await navigator.serviceWorker.getRegistration()).update()"
 
