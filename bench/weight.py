@@ -116,10 +116,11 @@ def report(build: Build) -> str:
     files = shipped(build)
     bundle = build.bundle(Pages(build).kept())
     rows = sorted(by_room(build, files), key=lambda row: -row[2])
-    alone = [file for file in files if ": " not in file[0] and file[0] not in (*INSTALLED, *ASKED)]
+    alone = [file for file in files if ": " not in file[0] and file[0] not in (*INSTALLED, *ASKED, *build.late)]
     joined = sum(len(build.files[one].br) for one in build.together if one not in ASKED)
     plain = len(bundle.body) + len(files[-1][1]) + sum(
-        len(file.body) for path, file in build.files.items() if path not in (*INSTALLED, *ASKED, *build.later))
+        len(file.body) for path, file in build.files.items()
+        if path not in (*INSTALLED, *ASKED, *build.later, *build.late))
     sent = len(bundle.body) + joined + sum(len(file[2]) for file in alone)
     return "\n".join((
         "# What is shipped, and why", "",

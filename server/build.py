@@ -3,6 +3,7 @@ import base64
 import gzip
 import hashlib
 import json
+import re
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -15,7 +16,7 @@ from .declared import declared, in_front, spoken
 from .flat_style import flat
 from .headers import HEADERS
 from .language import FIRST
-from .lean import bundled_page, lean, lean_script, lean_style, tight_script
+from .lean import bundled_page, lean, lean_script, lean_style, tight_script, tight_style, value_names, with_value_names
 from .one_script import needs, one_script, through
 from .packed import packed_bytes, packed_texts
 from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
@@ -57,6 +58,7 @@ QUALITY = 11  # of brotli
 # the phone fetches them when it is put on the home screen, not before
 INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "maskable-512"))
 SCRIPTS = (".js", ".mjs")
+LATE = ".late.js"  # ends the name of a script that no first visit fetches: the next one does, and the worker keeps it
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
     "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
@@ -114,7 +116,7 @@ class Build:
         found[RUNTIME + ".bin"] = File(packed_bytes(runtime), TYPES[".bin"], whole=runtime, whole_kind=TYPES[".wasm"])
         for one in ENTRANCES:
             found[one] = self._file(tight_script(one_script(self.scripts, one, self.together[one])).encode(), ".js")
-        for name, text in self.later.items():
+        for name, text in (self.later | self.late).items():
             found[name] = self._file(text.encode(), ".js")
         found["app.css"] = self._file(self.styles, ".css")
         faces = {name: found.pop(name) for name in list(found) if name.startswith(FACES)}
@@ -173,9 +175,17 @@ class Build:
     @cached_property
     def later(self) -> dict[str, str]:
         """The scripts of one screen or one action: a page fetches them singly only where the bundle is not kept yet."""
+        return self._apart(late=False)
+
+    @cached_property
+    def late(self) -> dict[str, str]:
+        """Those that are no part of the bundle (`LATE`): few need them, and none of them at a first visit."""
+        return self._apart(late=True)
+
+    def _apart(self, late: bool) -> dict[str, str]:
         first = {path for paths in self.together.values() for path in paths}
         return {path: tight_script(through(text, path, MAIN, self.together[MAIN]))
-                for path, text in self.scripts.items() if path not in first}
+                for path, text in self.scripts.items() if path not in first and path.endswith(LATE) == late}
 
     def ahead(self, screen: str) -> list[str]:
         """The scripts of a screen's own view, which its page fetches while it is read."""
@@ -183,11 +193,20 @@ class Build:
         return [path for path in self._needs(view) if path in self.later] if view in self.scripts else []
 
     @cached_property
-    def styles(self) -> bytes:
+    def _plain_styles(self) -> str:
         """The stylesheets in the order of their layers: many small files to read, one to fetch."""
         folder = self.house / "webui" / "css"
         texts = "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)
-        return (flat(lean_style(texts)) + "\n").encode()
+        return tight_style(flat(lean_style(texts))) + "\n"
+
+    @cached_property
+    def value_names(self) -> dict[str, str]:
+        """What the styles' own values are called as they are sent: what scripts set keeps its name."""
+        return value_names(self._plain_styles, re.findall(r"[\"'`](--[\w-]+)", "\n".join(self.scripts.values())))
+
+    @property
+    def styles(self) -> bytes:
+        return with_value_names(self._plain_styles, self.value_names).encode()
 
     def faces(self, files: dict[str, File]) -> bytes:
         """The face of the figures in a style sheet of its own, all of it: another file would come after the figures,
@@ -218,7 +237,7 @@ class Build:
 
     def worker(self, bundle: File) -> str:
         """The service worker, told which files make up this build with the SHA-256 of each, and its pages' headers."""
-        kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later)}
+        kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later, *self.late)}
         kept[BUNDLE] = bundle
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "whole": {self.base + path: [file.whole_kind, sum_of(file.whole)]

@@ -167,7 +167,8 @@ const made = async (cache, path) => {
 };
 
 const isScript = (path) => /\.m?js$/.test(path);
-const isLater = (path) => path.startsWith(BUILD.base) && isScript(path) && !(path in BUILD.sums);
+const isOurs = (path) => path.startsWith(BUILD.base) && !(path in BUILD.sums);
+const isLater = (path) => isOurs(path) && /\/\w+\.m?js$/.test(path); // one with a point in its name is late
 
 // A script of later; where the bundle is damaged as well, that is fetched first.
 const goodScript = async (cache, path) => {
@@ -225,10 +226,17 @@ const page = async (event) => {
     (await cache.match(scope)) ? Response.redirect(scope) : lostPage(GONE)));
 };
 
+// What no first visit fetches is kept once it has come.
+const late = async (cache, request, path) => {
+  const response = await fetch(request);
+  if (isOurs(path) && isFile(response)) await cache.put(request, response.clone()).catch(() => {}); // the phone is full
+  return response;
+};
+
 const file = async (event, path) => {
   const cache = await caches.open(CACHE);
   const ignoreSearch = !/[?&]as=/.test(event.request.url); // a page is filled in by the page that asks for it
-  if (!(path in BUILD.sums) && !isLater(path)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? fetch(event.request);
+  if (!(path in BUILD.sums) && !isLater(path)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? late(cache, event.request, path);
   try {
     const found = await goodFile(cache, path);
     return path.endsWith("app.css") ? await dressed(cache, found) : found;

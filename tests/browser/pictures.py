@@ -8,7 +8,7 @@ import json
 import re
 import sys
 from collections import namedtuple
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from urllib.parse import urlencode
 
@@ -16,7 +16,7 @@ import pymupdf
 from covemix.server.pages import PAGES
 from covemix.shared.words.written import sentences
 from PIL import Image
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import expect, sync_playwright
 
 from .conftest import BEEN, CHROMIUM, FLAGS, PART
 from .serve import Server
@@ -91,6 +91,30 @@ def share(page):
     page.wait_for_selector("[data-code] .code")
 
 
+SEAM = ("plan/?temperature=20&start=9:00&pieces.0.name=Keel&pieces.0.length=2.4&pieces.0.putty=57&pieces.0.wet=39"
+        "&scale.id=0.1g&long=whole")
+SPENT = 40_000  # ms at each step, of a clock that stands still between them
+REST = 750  # ms, a little more than a shaking glove is kept out
+LAST = "Peel ply off from"
+
+
+def seam_run(page):
+    """From the wood to the peel ply, a moment after each tap."""
+    page.clock.pause_at(NOW + timedelta(minutes=5))
+    page.click("[data-run-go]")
+    tap, part = page.locator("[data-steps=tap]"), page.locator("[data-steps=part]")
+    expect(page.locator("[data-steps=step]")).to_contain_text("Step 1 of", timeout=PATIENCE)
+    page.clock.run_for(REST)
+    yield
+    while part.inner_text() != LAST:
+        page.clock.fast_forward(SPENT)
+        before = tap.inner_text()
+        tap.click()
+        expect(tap).not_to_have_text(before, use_inner_text=True, timeout=PATIENCE)
+        page.clock.run_for(REST)
+        yield
+
+
 SEAMS = (("Keel", 3.2), ("Chine", 4.1), ("Chine, other side", 4.1), ("Transom", 1.1))
 PIECES = {f"pieces.{place}.{name}": text for place, (called, long) in enumerate(SEAMS)
           for name, text in (("name", called), ("length", long), ("putty", 150), ("wet", 90))}
@@ -101,7 +125,9 @@ ASKED = {  # what a screen that answers nothing by itself is asked
 ROOM = "room=shed&draught=one&solvent=acetone&solvent_mass=50&wiping=20&air_temperature=22"
 # name of the file, or of several without their size and light; paths: of one, or of some that are set side by side
 # sizes: (width, height, dots) each by its name, "" where there is one file; paper: how many printed sheets
-Shot = namedtuple("Shot", ("name", "paths", "act", "sizes", "lights", "paper"))
+# strip: act is a generator, and each of its moments is a picture of a strip
+Shot = namedtuple("Shot", ("name", "paths", "act", "sizes", "lights", "paper", "strip"), defaults=(False,))
+ROW, WIDE = 5, 240  # pictures side by side on a strip, px of each
 
 
 def nothing(page):
@@ -145,13 +171,15 @@ def shots():
                                 for air in (18, 30) for people in (1, 2)], scrolled("[data-move=plan]"), 1300),
         one("boat-paper.png", ["boat/"], paper=3),
     ]
+    found += [Shot(f"seam-run-{light}.webp", [SEAM], seam_run, {"": (360, 740, 1)}, (light,), 0, True)
+              for light in LIGHTS]
     return found
 
 
 def files(shot):
     """{file: (its size's name, its light)} of a shot."""
     if "" in shot.sizes:
-        return {shot.name: ("", "light")}
+        return {shot.name: ("", shot.lights[0])}
     return {f"{shot.name}-{size}-{light}.webp": (size, light) for size in shot.sizes for light in shot.lights}
 
 
@@ -200,15 +228,26 @@ def joined(pictures):
     return whole
 
 
+def strip(pictures):
+    """Contact sheet: row by row, each as wide as may be read on a page."""
+    high = WIDE * pictures[0].height // pictures[0].width
+    small = [one.resize((WIDE, high), Image.Resampling.LANCZOS) for one in pictures]
+    rows = [joined(small[place:place + ROW]) for place in range(0, len(small), ROW)]
+    whole = Image.new("RGB", (ROW * WIDE, len(rows) * high), "white")
+    for place, row in enumerate(rows):
+        whole.paste(row, (0, place * high))
+    return whole
+
+
 class Studio:
     """A browser on a server of its own, with a phone or a desk for each size and light."""
 
     def __init__(self, browser, url):
         self.browser, self.url, self.pages = browser, url, {}
 
-    def page(self, size, light, language="en"):
-        """A page that holds what a phone holds after a few days of work, its clock standing still."""
-        key = (size, light, language)
+    def page(self, size, light, language="en", runs=False):
+        """A page that holds what a phone holds after a few days of work, its clock standing still until it runs."""
+        key = (size, light, language, runs)
         if key not in self.pages:
             width, height, dots = size
             context = self.browser.new_context(viewport={"width": width, "height": height}, color_scheme=light,
@@ -217,7 +256,7 @@ class Studio:
             context.add_init_script(PART)
             context.add_init_script(BEEN)
             page = context.new_page()
-            page.clock.set_fixed_time(NOW)
+            page.clock.install(time=NOW) if runs else page.clock.set_fixed_time(NOW)
             page.goto(self.url)
             ready(page, language)
             page.evaluate(KEPT)
@@ -227,7 +266,7 @@ class Studio:
     def taken(self, shot, size, light, with_picture=True):
         """(picture, words) of a shot; the words alone are there in half of the time."""
         language = GERMAN if shot.name.startswith(f"{GERMAN}-") else "en"
-        page, pictures, words = self.page(shot.sizes[size], light, language), [], []
+        page, pictures, words = self.page(shot.sizes[size], light, language, shot.strip), [], []
         for path in shot.paths:
             page.goto("about:blank")
             page.goto(self.url + "/manifest.webmanifest")
@@ -236,13 +275,15 @@ class Studio:
                 page.evaluate("localStorage['covemix.set.units'] = 'us'")
             page.goto(f"{self.url}/{path}")
             ready(page, language)
-            shot.act(page)
-            if shot.paper:
-                return printed(page, shot.paper)
-            words += [[BUILD.sub("#", text), big] for text, big in page.evaluate(IN_SIGHT)]
-            if with_picture:
-                pictures.append(Image.open(io.BytesIO(page.screenshot())).convert("RGB"))
-        return joined(pictures) if with_picture else None, words
+            for _ in shot.act(page) or (None,):
+                if shot.paper:
+                    return printed(page, shot.paper)
+                words += [[BUILD.sub("#", text), big] for text, big in page.evaluate(IN_SIGHT)]
+                if with_picture:
+                    pictures.append(Image.open(io.BytesIO(page.screenshot())).convert("RGB"))
+        if not with_picture:
+            return None, words
+        return (strip if shot.strip else joined)(pictures), words
 
     def close(self):
         for page in self.pages.values():

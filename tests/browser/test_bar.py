@@ -5,8 +5,11 @@ from playwright.sync_api import expect
 
 from .conftest import fresh
 
-HIGH = 112  # CSS px of the caution in two rows and the tabs for gloves together, of 740
+HIGH = 96  # CSS px of the caution in two rows and the tabs together, of 740
+LEAST = 14  # CSS px of its letters
 LONG = ("?thicken=yes&amount=500", "clock/?air=32&batch=280&sun=full", "safety/?task=hot")  # two cautions, long ones
+OFFICIAL = ("?system.statements=H334", "?system.statements=H310")  # statements of a product are told whole, with a sign
+ROW = 16.1  # CSS px that the longest of them may take more
 
 
 @pytest.fixture(params=["en", "de"])
@@ -17,11 +20,13 @@ def reader(chromium, request):
 
 def test_caution_and_tabs_are_two_rows_and_a_row_of_tabs_high(reader, standing):
     page, _ = reader
-    for path in [*[path for _, path, _ in PAGES], *LONG]:
+    for path in [*[path for _, path, _ in PAGES], *LONG, *OFFICIAL]:
         page.goto(f"{standing.url}/{path}")
         expect(page.locator("[data-form].live")).to_be_attached()
         expect(page.locator("[data-caution]")).not_to_contain_text("[")
-        assert page.locator("[data-foot]").bounding_box()["height"] <= HIGH, path
+        assert page.locator("[data-foot]").bounding_box()["height"] <= HIGH + ROW * (path in OFFICIAL), path
+        letters = page.locator("[data-caution]").evaluate("(one) => parseFloat(getComputedStyle(one).fontSize)")
+        assert letters >= LEAST, path
 
 
 def test_the_english_of_a_german_caution_is_one_tap_away(reader, standing):

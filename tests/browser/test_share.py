@@ -9,7 +9,7 @@ import zxingcpp
 from PIL import Image
 from playwright.sync_api import expect
 
-from .conftest import CHROMIUM, FLAGS, drawn, figure, keep
+from .conftest import CHROMIUM, FLAGS, drawn, figure, fresh, keep
 
 
 @pytest.fixture
@@ -270,3 +270,44 @@ def test_the_card_on_paper_holds_the_figures_the_code_and_the_caution(sheet):
     expect(sheet.locator("[data-main]")).to_be_hidden()
     assert read_code(sheet, ".card .code").startswith("http")
     assert sheet.evaluate("document.documentElement.scrollWidth <= innerWidth")
+
+
+MODULE = 5.5  # CSS px, a millimetre of a phone of 360 px and 65 mm across
+LONG = "/plan/?temperature=20&start=9:00" + "".join(
+    f"&pieces.{place}.name=Piece+{place}&pieces.{place}.length=1&pieces.{place}.putty=90&pieces.{place}.wet=40"
+    for place in range(6))
+
+
+def module(page):
+    """CSS px of a module, the quiet ones counted; and whether all of the code is on the screen."""
+    code = page.locator("[data-code] .code")
+    box = code.bounding_box()
+    side = float(code.get_attribute("viewBox").split()[2])
+    return box["width"] / side, box["x"] >= -0.5 and box["x"] + box["width"] <= page.viewport_size["width"] + 0.5
+
+
+def test_a_code_on_a_phone_has_modules_of_a_millimetre_or_is_none(chromium, standing):
+    with fresh(chromium, has_touch=True, is_mobile=True) as (page, _):
+        page.goto(standing.url + "/?amount=187&thicken=yes&stiffness=stands&units=us")
+        expect(page.locator("[data-form].live")).to_be_attached()
+        page.get_by_role("button", name="Share").click()
+        expect(page.locator("[data-code] .code")).to_be_visible()
+        wide, whole = module(page)
+        assert wide >= MODULE - 0.01 and whole
+        assert read_code(page) == page.get_by_label("Link", exact=True).input_value()
+        assert page.locator("[data-sheet]").evaluate("(one) => one.scrollWidth <= one.clientWidth")
+        page.goto(standing.url + LONG)
+        expect(page.locator("[data-line=batch_2]")).to_be_visible()
+        page.get_by_role("button", name="Share").click()
+        expect(page.locator("[data-code]")).to_have_text("Too much for a QR code. Send the link instead.")
+
+
+def test_a_desk_shows_the_code_that_is_too_dense_for_a_phone(chromium, standing):
+    with fresh(chromium, viewport={"width": 1280, "height": 800}) as (page, _):
+        page.goto(standing.url + LONG)
+        expect(page.locator("[data-line=batch_2]")).to_be_visible()
+        page.get_by_role("button", name="Share").click()
+        expect(page.locator("[data-code] .code")).to_be_visible()
+        wide, whole = module(page)
+        assert wide >= 3.79 and whole
+        assert read_code(page) == page.get_by_label("Link", exact=True).input_value()

@@ -353,6 +353,20 @@ const CASES = {
     one.cache().full = true;
     assert.equal((await one.ask("v/1/app.css", { mode: "cors" })).text, "css");
   },
+  "a late script is fetched once and kept; a page in its place is not, nor what is none of this build": async () => {
+    const late = "v/1/js/some.late.js";
+    let kind = "text/html";
+    const one = await installed((path) => (path in FILES ? answer(path, FILES[path]) : answer(path, "late", { kind })));
+    await one.ask(late, { mode: "cors" });
+    assert.equal(await text(one.cache(), late), undefined);
+    kind = "text/javascript";
+    assert.equal((await one.ask(late, { mode: "cors" })).text, "late");
+    one.did.fetched.length = 0;
+    assert.equal((await one.ask(late, { mode: "cors" })).text, "late");
+    assert.deepEqual(one.did.fetched, []);
+    await one.ask("recalled.js", { mode: "cors" });
+    assert.equal(await text(one.cache(), "recalled.js"), undefined);
+  },
   "another file is taken from the copy without its search, but never a page that asks how it comes": async () => {
     const one = await installed((path) => answer(path, FILES[path] ?? "server"));
     one.cache().rows.set(`${ROOT}icon.png`, new Response("icon", { headers: { Vary: "Accept-Encoding" } }));

@@ -3,7 +3,7 @@ import { isLink } from "./share/opened_link.js";
 import { startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
 import { startLetters } from "./form/letters.js";
-import { fetchSoon, withPart } from "./offline/parts.js";
+import { fetchSoon, ifHere, withPart } from "./offline/parts.js";
 import { recall, remember } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
 import { offerLanguage, shown as shownIn } from "./page/language.js";
@@ -15,6 +15,7 @@ import { applySettings } from "./page/settings.js";
 import { lookAtStore, offerWhereFull } from "./store/store.js";
 import { mount as mountScreen } from "./views/screen.js";
 import { arrive } from "./page/to_safety.js";
+import { cover } from "./page/whole_keys.js";
 import { t } from "./page/words.js";
 
 const LONG = 4000; // ms
@@ -42,6 +43,7 @@ const show = async () => {
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) mount(screen, main);
   arrive();
+  cover();
   try { localStorage[HERE] = screen; } catch { /* it opens at the front door */ }
   lookAtStore();
 };
@@ -96,4 +98,7 @@ startPots();
 startLetters();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
 Promise.race([started, new Promise((resolve) => { setTimeout(resolve, LONG); })])
-  .then(() => startOffline(root, save, fetchSoon));
+  .then(() => {
+    if (navigator.serviceWorker?.controller) ifHere("views/all.late.js", () => {}); // the worker keeps what comes
+    startOffline(root, save, fetchSoon);
+  });

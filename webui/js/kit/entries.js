@@ -1,5 +1,6 @@
 // Kept things in a list: each by name, with what the engine says of it, and with the keys to change or remove it.
 import { ask } from "../engine/engine.js";
+import { recall, remember } from "../form/memory.js";
 import { notice } from "../page/notice.js";
 import { units } from "../page/settings.js";
 import { putBack, remove } from "../store/store.js";
@@ -39,6 +40,22 @@ export const entry = ({ id, title, beside, details, acts }) => {
   }));
   item.append(name, aside, ...lines, actions);
   return item;
+};
+
+// What is kept is listed late, and pushes nothing away as it comes: until then each list has the room that it took last, and
+// the words for none have theirs. Returns what is called once all of it stands there.
+export const keepRoom = (screen, main) => {
+  const listing = main.querySelector("[data-listing]");
+  const late = [...listing.querySelectorAll("[data-none], [data-entries], [data-timings]")];
+  recall(`${screen}.room`)?.forEach(([, high], at) => {
+    late[at].style.minBlockSize = `${high}px`;
+    if (!high && late[at].matches("[data-none]")) listing.dataset.read = "";
+  });
+  return () => {
+    listing.dataset.read = "";
+    for (const one of late) one.style.minBlockSize = "";
+    if (!listing.hidden) remember(`${screen}.room`, late.map((one) => ["", one.offsetHeight]));
+  };
 };
 
 const MOST = 240; // letters of it in sight; the file that Kit saves has them all

@@ -20,7 +20,7 @@ const line = (one) => {
 };
 
 const code = (url, told) => {
-  const drawn = drawCode(url, t("card-code", { told }));
+  const drawn = drawCode(url, t("card-code", { told }), true);
   return drawn ? [element("figure", "code", drawn, element("figcaption", "code-told", told))] : [];
 };
 

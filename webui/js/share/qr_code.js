@@ -1,8 +1,10 @@
-// A QR code as one SVG path. Level M at least; four quiet modules around it, as the standard asks.
+// A QR code as one SVG path; four quiet modules around it, as the standard asks. On paper level M at least.
 import { correction, generate } from "../../vendor/lean-qr/index.js";
 
 const SVG = "http://www.w3.org/2000/svg";
 const QUIET = 4;
+const MODULE = matchMedia("(pointer: coarse)").matches ? 5.5 : 3.8; // px, a millimetre at 160 and at 96 px to the inch: what is smaller is not read
+const WIDEST = 576; // px, of the sheet
 
 const generated = /** @type {(text: string, more: object) => any} */ (/** @type {unknown} */ (generate));
 const runs = (code) => {
@@ -18,11 +20,12 @@ const runs = (code) => {
   return path;
 };
 
-// null: more text than one code can hold
-export const drawCode = (text, told) => {
+// null: more text than one code can hold, or than this screen can show with modules of a millimetre
+export const drawCode = (text, told, paper = false) => {
+  const across = Math.min(window.innerWidth, WIDEST) / MODULE;
   let code;
   try {
-    code = generated(text, { minCorrectionLevel: correction.M });
+    code = generated(text, paper ? { minCorrectionLevel: correction.M } : { maxVersion: Math.floor((across - 17) / 4 - QUIET / 2) });
   } catch {
     return null;
   }
@@ -36,6 +39,7 @@ export const drawCode = (text, told) => {
   for (const [key, value] of Object.entries({ class: "code-ground", x: -QUIET, y: -QUIET, width: side, height: side })) ground.setAttribute(key, value);
   ink.setAttribute("class", "code-ink");
   ink.setAttribute("d", runs(code));
+  if (!paper) svg.style.minInlineSize = `${side * MODULE}px`;
   svg.append(ground, ink);
   return svg;
 };
