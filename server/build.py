@@ -31,6 +31,8 @@ MAIN = "js/main.js"
 DECODER = "js/share/decoder.js"  # of QR codes, where the browser has none
 ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js", DECODER)  # what a page or a script names by itself
 FIGURES, FACES = "face.css", "vendor/archivo-narrow/"  # the face of the figures: the sheet that it comes in, its files
+# by this address no browser still has the sheet of a first visit, which is without the face
+AGAIN = ('app.css"', 'app.css?"')
 ASKED = (FIGURES, DECODER)  # no first visit has them: one comes when the app is kept, one when a code is scanned
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
 SPEECH = "shared/words/speech.py"  # figures in the words of the one language that has them so
@@ -255,7 +257,7 @@ class Build:
         """
         longest = sorted(pages, key=lambda path: -len(pages[path]))
         rooms = {"engine": {path: self.engine[path] for path in sorted(self.engine, key=apart_by_kind)},
-                 "pages": {path: bundled_page(pages[path]) for path in longest},
+                 "pages": {path: bundled_page(pages[path].replace(*AGAIN)) for path in longest},
                  "scripts": {self.base + path: text for path, text in self.later.items()}}
         told = json.dumps({room: list(files) for room, files in rooms.items()}, separators=(",", ":"))
         *said, scripts = ["".join(text + "\0" for text in files.values()).encode() for files in rooms.values()]

@@ -2,11 +2,11 @@
 from covemix.server.build import FACES as FOLDER
 from covemix.server.build import FIGURES
 from fontTools.ttLib import TTFont
-from house import HOUSE, build
+from house import HOUSE
 
-PATH = build().base + FIGURES
 # bodies of functions: whether the service worker keeps it, in the end
-KEPT = f"""const kept = () => caches.match(new URL("{PATH}", document.baseURI));
+KEPT = f"""const face = document.querySelector("[rel=stylesheet]").href.replace(/app.css.*/, "{FIGURES}");
+const kept = () => caches.match(face);
 const wait = () => new Promise((next) => {{ setTimeout(next, 50); }});
 for (let tries = 0; tries < 200 && !(await kept()); tries += 1) await wait();
 return Boolean(await kept());"""
