@@ -51,6 +51,7 @@ fuzz: .venv/test
 
 bench: .venv/test
 	.ci/browser
+	.ci/hosts
 	$(HERE)/python -m bench
 
 # changes every figure of the catalogue, one at a time: which question follows it is what the tests ask

@@ -1,11 +1,12 @@
 """The page in real Chromium: the engine's start, a key press, the heavy moves, the start without signal."""
 import contextlib
-import sys
 from collections import Counter
 from pathlib import Path
 from statistics import median
 
-from covemix.server.build import HOUSE, Build
+from browser.conftest import CHROMIUM, FLAGS, PART, keep
+from browser.serve import Server
+from covemix.server.build import ASKED, Build
 from covemix.server.headers import HEADERS
 from covemix.shared.catalogue.demo_boat import JOINTS, SURFACES
 from playwright.sync_api import sync_playwright
@@ -15,15 +16,13 @@ from .paired import Ratio, in_turn, ratio
 from .presses import key_presses
 from .slow import slowed
 
-sys.path.insert(0, str(HOUSE / "tests"))
-from browser.conftest import CHROMIUM, FLAGS, PART, keep
-from browser.serve import Server
-
 HERE = Path(__file__).parent
 BARE = "../../bench/bare.js"  # a script of the build that it does not know the service worker would look for
 WORKER = "js/engine/worker.js"
 ENGINE = HERE.parent / "webui/js/engine"
 STARTS, OPENINGS = 7, 7
+PICTURED = "covemix.pictured"  # as engine.js calls it
+PICTURE = 90_000  # ms in which one is made, ten seconds after a start
 SLOWER = (1, 4, 6)
 HEAVY = {
     "heat": ("heat", {"air": "22"}),
@@ -61,6 +60,9 @@ class Wire:
                 name = path.rpartition("/")[2]  # what it needs of the app is sent there within another script
                 file = ENGINE / name if name in ("interpreter.js", "unpack.js") else HERE / "floor" / name
                 await FileResponse(file, headers=HEADERS)(scope, receive, send)
+                return
+            if path.endswith(ASKED):  # by no first visit
+                await app(scope, receive, send)
                 return
             kind = next((KINDS[end] for end in KINDS if path.endswith(end)), "the page itself")
             self.asked[kind] += 1
@@ -179,21 +181,31 @@ def heavy_moves(phone) -> list[tuple[str, dict[int, Ratio]]]:
     return list(found.items())
 
 
-def offline(phone, server) -> dict[int, Ratio]:
-    """From opening to the first answer with the server gone, against the start of a bare MicroPython at full speed."""
+def offline(phone, server) -> dict[int, tuple[Ratio, Ratio]]:
+    """From opening to the first answer with the server gone, against the start of a bare MicroPython at full speed:
+    without a picture of the engine's memory, as in the first seconds that a phone has the app, and with it."""
     bare = [phone.open()("begun", BARE) for _ in range(STARTS)]
     phone = Phone(phone.browser, phone.url)
     keep(phone.page, phone.url)
+    phone.page.reload()
+    mark = phone.page.wait_for_function(f"() => localStorage.getItem('{PICTURED}')", timeout=PICTURE).json_value()
     phone.context.add_init_script(FIRST_ANSWER)
     server.stop()
     found = {}
     for rate in SLOWER:
-        pairs = []
+        pairs = {"": [], mark: []}
         for place in range(OPENINGS + 1):
-            with phone.slowed(rate):
-                phone.page.reload()
-                opened = phone.page.wait_for_function("() => window.firstAnswer").json_value()
-            if place:
-                pairs.append((opened, median(bare)))
-        found[rate] = ratio(pairs)
+            for kept in pairs:
+                opened = _opened(phone, rate, kept)
+                if place:
+                    pairs[kept].append((opened, median(bare)))
+        found[rate] = tuple(map(ratio, pairs.values()))
     return found
+
+
+def _opened(phone, rate, kept) -> float:
+    """ms from opening to the first answer. kept: what the page has under PICTURED"""
+    phone.page.evaluate(f"(kept) => localStorage.setItem('{PICTURED}', kept)", kept)
+    with phone.slowed(rate):
+        phone.page.reload()
+        return phone.page.wait_for_function("() => window.firstAnswer").json_value()

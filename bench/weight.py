@@ -8,7 +8,7 @@ import json
 import re
 
 import brotli
-from covemix.server.build import BUNDLE, HOUSE, INSTALLED, MAIN, RUNTIME, UNPACKER, Build, File
+from covemix.server.build import ASKED, BUNDLE, FACES, FIGURES, HOUSE, INSTALLED, MAIN, RUNTIME, UNPACKER, Build, File
 from covemix.server.pages import PAGES, Pages
 
 from .table import table
@@ -72,6 +72,8 @@ def reason(build: Build, path: str) -> str:
         return ICONS[name]
     if path == "app.css":
         return "all styles in the order of their layers: one file to fetch"
+    if path == FIGURES:
+        return reason(build, FACES + "bold.woff2") + "; fetched when the app is kept"
     if folder.startswith("vendor"):
         known = json.loads((build.house / "webui/vendor/vendor.json").read_text(encoding="utf-8"))
         vendored = path.replace(".bin", ".wasm")  # what is sent packed
@@ -114,10 +116,11 @@ def report(build: Build) -> str:
     files = shipped(build)
     bundle = build.bundle(Pages(build).kept())
     rows = sorted(by_room(build, files), key=lambda row: -row[2])
-    alone = [file for file in files if ": " not in file[0] and file[0] not in INSTALLED]
-    joined = sum(len(build.files[one].br) for one in build.together)
+    alone = [file for file in files if ": " not in file[0] and file[0] not in (*INSTALLED, *ASKED, *build.late)]
+    joined = sum(len(build.files[one].br) for one in build.together if one not in ASKED)
     plain = len(bundle.body) + len(files[-1][1]) + sum(
-        len(file.body) for path, file in build.files.items() if path not in (*INSTALLED, *build.later))
+        len(file.body) for path, file in build.files.items()
+        if path not in (*INSTALLED, *ASKED, *build.later, *build.late))
     sent = len(bundle.body) + joined + sum(len(file[2]) for file in alone)
     return "\n".join((
         "# What is shipped, and why", "",
@@ -129,7 +132,9 @@ def report(build: Build) -> str:
             (BUNDLE, f"{len(bundle.whole):,}", f"{len(bundle.body):,}"),
             (MAIN, f"{len(build.files[MAIN].body):,}", f"{len(build.files[MAIN].br):,}"),
             ("everything a phone keeps", "", f"{sent:,}"),
-            ("the same from a host that compresses nothing", "", f"{plain:,}")]),
+            ("the same from a host that compresses nothing", "", f"{plain:,}"),
+            *((f"{one}: " + when, f"{len(build.files[one].body):,}", f"{len(build.files[one].br):,}")
+              for one, when in zip(ASKED, ("when the app is kept", "when a code is scanned"), strict=True))]),
         "Each by itself as brotli would send it, the heaviest first; of a room all files together:", "",
         table(("what", "bytes", "sent", "why"), [
             (f"`{room}`", f"{size:,}", f"{small:,}", why.replace("|", "\\|")) for room, size, small, why in rows])

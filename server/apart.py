@@ -15,6 +15,7 @@ from collections.abc import Callable, Hashable
 from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
 from multiprocessing.process import BaseProcess
+from typing import Any
 
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
@@ -22,7 +23,8 @@ from .headers import whole
 
 LONG = 1000  # characters of a query, bytes of a body: a boat of some ten joints
 HEAVY = ("boat", "plan", "trial", "test-cup", "sources")  # moves and screens that take long whatever they are asked
-GIVES_WAY = 10  # how much nicer the other process is
+GIVES_WAY = 19  # how much nicer the other process is: with 10 its slices can be felt in one short question of a hundred
+PATIENCE = 2.0  # s without any answer of the other process, until a question is answered here
 SENT_ON = ("type", "http_version", "method", "scheme", "path", "raw_path", "query_string", "root_path", "headers")
 
 Answer = list[Message]
@@ -41,6 +43,7 @@ class Apart:
         self.app, self.most, self.make, self.given = app, most, make, given
         self.pool: ProcessPoolExecutor | None = None
         self.first: Future | None = None
+        self.answers = 0  # of the other process
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] == "lifespan":
@@ -53,13 +56,27 @@ class Apart:
         body, given = await whole(receive, self.most)
         plain = {name: scope[name] for name in SENT_ON if name in scope}
         try:
-            found = await asyncio.get_running_loop().run_in_executor(
-                self.pool, answered, self.make, self.given, plain, body)
+            found = await self.from_there(answered, self.make, self.given, plain, body)
         except BrokenProcessPool:  # it is not begun anew: what ended it may end it again
+            found = None
+        if not found:
             await self.app(scope, given, send)
             return
         for message in found:
             await send(message)
+
+    async def from_there(self, *question: Any) -> Answer | None:
+        """What the other process answers; None where it comes to nothing, because others take the whole machine."""
+        asked = asyncio.get_running_loop().run_in_executor(self.pool, *question)
+        while True:
+            before = self.answers
+            await asyncio.wait({asked}, timeout=PATIENCE)
+            if asked.done():
+                self.answers += 1
+                return asked.result()
+            if self.answers == before:
+                asked.cancel()
+                return None
 
     def ready(self) -> bool:
         """Whether the other process answers; the first to ask begins it."""
@@ -99,13 +116,14 @@ def takes_long(scope: Scope, most: int) -> bool:
 
 
 def begun(make: Make, given: tuple) -> None:
-    """Make the app of this process; it ends with the server, however that ends."""
+    """Make the app of this process, then give way; it ends with the server, however that ends."""
     server = multiprocessing.parent_process()
     assert server, "the server itself gives way to nobody"
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the terminal sends it to both
     threading.Thread(target=ended_with, args=(server,), daemon=True).start()
+    at_work(make, given)  # at once: until then the server answers all, and its short questions wait for the long ones
     with contextlib.suppress(OSError):
-        os.nice(GIVES_WAY)
+        os.nice(GIVES_WAY)  # this thread, and those that it starts from now on
     made(make, given)
 
 
@@ -116,12 +134,18 @@ def ended_with(server: BaseProcess) -> None:
 
 
 @functools.cache
+def at_work(make: Make, given: tuple) -> ASGIApp:
+    """The app of this process."""
+    return make(*given)
+
+
+@functools.cache
 def made(make: Make, given: tuple) -> tuple[ASGIApp, asyncio.AbstractEventLoop]:
     """The app of this process and the loop that it answers in, which runs in a thread of its own: threads that work
     for it, and what they remember, last as long as what it runs."""
-    loop, app = asyncio.new_event_loop(), make(*given)
+    loop = asyncio.new_event_loop()
     threading.Thread(target=loop.run_until_complete, args=(asyncio.Event().wait(),), daemon=True).start()
-    return app, loop
+    return at_work(make, given), loop
 
 
 def answered(make: Make, given: tuple, scope: Scope, body: bytes) -> Answer:

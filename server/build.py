@@ -28,7 +28,10 @@ BUNDLE = "app.bin"  # the engine, the pages and the scripts of later: one file, 
 RUNTIME = "vendor/micropython/micropython"  # is vendored as .wasm, and sent packed as .bin
 UNPACKER = "vendor/ppmd/unpack.wasm"
 MAIN = "js/main.js"
-ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
+DECODER = "js/share/decoder.js"  # of QR codes, where the browser has none
+ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js", DECODER)  # what a page or a script names by itself
+FIGURES, FACES = "face.css", "vendor/archivo-narrow/"  # the face of the figures: the sheet that it comes in, its files
+ASKED = (FIGURES, DECODER)  # no first visit has them: one comes when the app is kept, one when a code is scanned
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
 SPEECH = "shared/words/speech.py"  # figures in the words of the one language that has them so
 SPOKEN = "js/page/language.js"  # and this with the languages
@@ -47,11 +50,13 @@ TYPES = {
     ".txt": "text/plain; charset=utf-8",
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
+    ".woff2": "font/woff2",
 }
 QUALITY = 11  # of brotli
 # the phone fetches them when it is put on the home screen, not before
 INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "maskable-512"))
 SCRIPTS = (".js", ".mjs")
+LATE = ".late.js"  # ends the name of a script that no first visit fetches: the next one does, and the worker keeps it
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
     "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
@@ -109,9 +114,11 @@ class Build:
         found[RUNTIME + ".bin"] = File(packed_bytes(runtime), TYPES[".bin"], whole=runtime, whole_kind=TYPES[".wasm"])
         for one in ENTRANCES:
             found[one] = self._file(tight_script(one_script(self.scripts, one, self.together[one])).encode(), ".js")
-        for name, text in self.later.items():
+        for name, text in (self.later | self.late).items():
             found[name] = self._file(text.encode(), ".js")
         found["app.css"] = self._file(self.styles, ".css")
+        faces = {name: found.pop(name) for name in list(found) if name.startswith(FACES)}
+        found[FIGURES] = self._file(self.faces(faces), ".css")
         return found
 
     @cached_property
@@ -166,9 +173,17 @@ class Build:
     @cached_property
     def later(self) -> dict[str, str]:
         """The scripts of one screen or one action: a page fetches them singly only where the bundle is not kept yet."""
+        return self._apart(late=False)
+
+    @cached_property
+    def late(self) -> dict[str, str]:
+        """Those that are no part of the bundle (`LATE`): few need them, and none of them at a first visit."""
+        return self._apart(late=True)
+
+    def _apart(self, late: bool) -> dict[str, str]:
         first = {path for paths in self.together.values() for path in paths}
         return {path: tight_script(through(text, path, MAIN, self.together[MAIN]))
-                for path, text in self.scripts.items() if path not in first}
+                for path, text in self.scripts.items() if path not in first and path.endswith(LATE) == late}
 
     def ahead(self, screen: str) -> list[str]:
         """The scripts of a screen's own view, which its page fetches while it is read."""
@@ -191,6 +206,14 @@ class Build:
     def styles(self) -> bytes:
         return with_value_names(self._plain_styles, self.value_names).encode()
 
+    def faces(self, files: dict[str, File]) -> bytes:
+        """The face of the figures in a style sheet of its own, all of it: another file would come after the figures,
+        and each host has a type for a style sheet. The service worker sets it behind the others."""
+        text = (self.house / "webui" / "css" / FIGURES).read_text(encoding="utf-8")
+        for name, file in files.items():
+            text = text.replace(f"../{name}", f"data:{file.kind};base64,{base64.b64encode(file.body).decode()}")
+        return lean_style(text).encode()
+
     @cached_property
     def id(self) -> str:
         """A hash over every file, the sentences, templates and headers: a change of any is a new build."""
@@ -212,7 +235,7 @@ class Build:
 
     def worker(self, bundle: File) -> str:
         """The service worker, told which files make up this build with the SHA-256 of each, and its pages' headers."""
-        kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later)}
+        kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later, *self.late)}
         kept[BUNDLE] = bundle
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "whole": {self.base + path: [file.whole_kind, sum_of(file.whole)]

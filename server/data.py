@@ -4,6 +4,7 @@ For each move a function of (what its `reckon` found, the values, the reader) an
 asked by a program alone: a phone does not have it.
 """
 from collections.abc import Callable
+from functools import cache
 from typing import Any
 
 from covemix.shared.boat import phases
@@ -108,15 +109,21 @@ def data(name: str, values: dict, who: Reader) -> Data:
     asked = moves.module(name)
     found = getattr(asked, "reckoned", asked.reckon)(values)
     told = {} if found is None else FUNCTIONS[name](found, values, who)
-    singles, tables = SHAPES[name]
-    unknown = set(told) - set(singles.split()) - set(tables)
+    singles, tables = _names(name)
+    unknown = told.keys() - singles.keys() - tables.keys()
     unknown.update(key for table, columns in tables.items() for row in told.get(table, ())
-                   for key in set(row) - set(columns.split()))
+                   for key in row.keys() - columns.keys())
     if unknown:
         raise KeyError(f"{name} tells what nothing declares: {sorted(unknown)}")
-    return {one: told.get(one) for one in singles.split()} | {
-        table: [{column: row.get(column) for column in columns.split()} for row in told.get(table, ())]
-        for table, columns in tables.items()}
+    return singles | {one: told[one] for one in told if one in singles} | {
+        table: [columns | row for row in told.get(table, ())] for table, columns in tables.items()}
+
+
+@cache
+def _names(name: str) -> tuple[Data, dict[str, Data]]:
+    """The single values of a shape, and the columns of each of its tables, all of them null."""
+    singles, tables = SHAPES[name]
+    return dict.fromkeys(singles.split()), {table: dict.fromkeys(columns.split()) for table, columns in tables.items()}
 
 
 def _parts(system: dict, who: Reader, **columns: Any) -> list[Data]:
@@ -363,7 +370,7 @@ def boat(found: Any, values: dict, who: Reader) -> Data:
             "spreaders": [{"radius": radius / 1000} for radius in found.radii],
             "surfaces": [{"surface": tables.called(one.row), "work": one.row["work"],
                           **_phase(phases.together(phases.of_surface(one, values)))} for one in found.surfaces],
-            "shopping": tables.shopping(found, phases.cloths(found.surfaces)),
+            "shopping": tables.shopping(found),
             "joints": [_joint(one) for one in found.joints], "cuts": tables.cuts(found),
             "phases": [{"phase": one.name, **_phase(one), "batch_count": int(one.batches), "cups": int(one.cups),
                         "bags": int(one.bags), "trays": int(one.trays), "brushes": int(one.brushes),

@@ -26,7 +26,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
 
 def _pots(pots: Any) -> Data:
     return {} if pots is None else {"pot_reach": pots.reach, "pot_count": pots.count, "pot_mass": pots.mass,
-                                    "film_time": pots.window, "too_big_for_cup": pots.by_heat}
+                                    "film_time": pots.window, "too_big_for_cup": bool(pots.big)}
 
 
 def coats(found: Any, values: dict, who: Reader) -> Data:
@@ -47,8 +47,9 @@ def sheathing(found: Any, values: dict, who: Reader) -> Data:
         "mass": found.mix, "added_mass": found.stays, "laminate_thickness": found.thick, "weave_depth": found.depth,
         "fill_coat": found.fill_areal / found.fills if found.fills else None, "fill_coats": found.fills,
         "glass_fraction": found.fraction,
-        "cloths": [{"face": str(one.place + 1), "across": one.across, "strips": one.count, "each_length": one.each,
-                    "lapped_area": one.lapped, "count": one.faces} for one in found.cuts],
+        "cloths": [{"face": str(one.place + 1), "across": one.across, "strips": len(one.lengths),
+                    "each_length": max(one.lengths), "lapped_area": one.lapped, "count": one.faces}
+                   for one in found.cuts],
         "joins": [{"face": str(one.place + 1), "join_at": at} for one in found.cuts for at in one.joins]}
 
 
@@ -75,7 +76,7 @@ def gluing(found: Any, values: dict, who: Reader) -> Data:
                  "bends_too_tight": one.tight, "clamp_count": one.clamps}
     if found.pot:
         one = found.pot
-        told |= {"needed_time": one.needed, "usable_time": one.lasts, "too_big_for_cup": one.big,
+        told |= {"needed_time": one.needed, "usable_time": one.lasts, "too_big_for_cup": bool(one.big),
                  "one_pot_enough": one.enough}
     return told
 

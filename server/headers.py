@@ -1,13 +1,16 @@
 """Response headers: what the page may load, and how long each kind of file is kept."""
+from covemix.shared.words.languages import LANGUAGES
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
+
+from .language import worker_name
 
 POLICY = "; ".join((
     "default-src 'none'",
     "script-src 'self' 'wasm-unsafe-eval'",
-    "worker-src 'self'",
     "connect-src 'self'",
     "style-src 'self'",
     "img-src 'self' data:",
+    "font-src data:",
     "manifest-src 'self'",
     "base-uri 'none'",
     "form-action 'self'",
@@ -24,6 +27,10 @@ HEADERS = {
 # makes none, and nothing in it is a secret
 OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy", "Content-Security-Policy",
             "Referrer-Policy", "Cross-Origin-Resource-Policy")
+# of these, what a worker has no use for: both are of documents (HTML standard, "cross-origin opener policies"; W3C,
+# Permissions Policy, "create a permissions policy for a navigable")
+OF_WINDOWS = OF_PAGES[:2]
+WORKERS = ("/worker.js", *(f"/{worker_name(language)}" for language in LANGUAGES))
 MAKES_ITS_OWN = ("/worker.js", ".svg")  # a worker keeps the policy it came with, and a drawing opens as a page
 LISTS = ("/recalled.json", "/manifest.webmanifest")  # each page asks for them; what they say becomes no page
 FOREVER = "max-age=31536000,immutable"  # the path holds the hash of the content
@@ -36,8 +43,9 @@ class SecurityHeaders:
     def __init__(self, app: ASGIApp):
         self.app = app
         self.raw = [(name.lower().encode(), value.encode()) for name, value in HEADERS.items()]
-        of_pages = [name.lower().encode() for name in OF_PAGES]
-        self.of_files = [header for header in self.raw if header[0] not in of_pages]
+        self.of_files, self.of_workers = (
+            [header for header in self.raw if header[0] not in [name.lower().encode() for name in names]]
+            for names in (OF_PAGES, OF_WINDOWS))
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] != "http":
@@ -47,7 +55,8 @@ class SecurityHeaders:
         async def send_with_headers(message: Message) -> None:
             if message["type"] == "http.response.start":
                 path = scope["path"].removeprefix(scope.get("root_path", ""))
-                own = self.raw if is_page(path) else [] if is_module(path) else self.of_files
+                own = (self.of_workers if is_worker(path) else self.raw if is_page(path) else [] if is_module(path)
+                       else self.of_files)
                 headers = message["headers"] = list(message["headers"]) + own
                 if not any(name == b"cache-control" for name, _ in headers):
                     headers.append((b"cache-control", ASK_FIRST.encode()))
@@ -65,6 +74,15 @@ def is_page(path: str) -> bool:
     if path.endswith("/icons/app.svg"):  # our own, and nothing in it runs
         return False
     return (path not in LISTS and not path.startswith("/v/")) or path.endswith(MAKES_ITS_OWN)
+
+
+def is_worker(path: str) -> bool:
+    """Whether what is answered there runs as a worker, without a window.
+
+    >>> is_worker("/sw.js"), is_worker("/v/abc/js/engine/worker.js"), is_worker("/v/abc/js/main.js"), is_worker("/")
+    (True, True, False, False)
+    """
+    return path.endswith(WORKERS)
 
 
 def is_module(path: str) -> bool:

@@ -3,13 +3,14 @@ import posixpath
 import re
 from collections.abc import Collection, Mapping
 
-FROM = r'\{([^}]*)\}\s*from\s*"(\.[^"]+)";?'
+FROM = r'''\{([^}]*)\}\s*from\s*["'](\.[^"']+)["'];?'''
 IMPORT = re.compile(rf"^import\s*{FROM}$", re.M)
 AGAIN = re.compile(rf"^export\s*{FROM}$", re.M)  # names of another script, handed on
 NAMES = re.compile(r"^export\s*\{([^}]*)\};?$", re.M)
+DEFAULT = re.compile(r"^export default [A-Za-z_]\w*;$", re.M)  # of a library, which nothing here takes by it
 MADE = re.compile(r"^export\s+((?:const|class|function|async function)\s+(\w+))", re.M)
 # an import that a script cannot start without, of any form
-NOW = re.compile(r'^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"', re.M)
+NOW = re.compile(r'''^(?:import|export) (?:[^;"']*from )?["'](\.[^"']+)["']''', re.M)
 UNREAD = re.compile(r"^(?:import|export)\b(?!\s*\().*$", re.M)
 WHEN_ASKED = re.compile(r'\bimport\("(\.[^"]+)"\)')
 HERE = "import.meta.url"
@@ -128,7 +129,7 @@ def _closed(text: str, path: str, paths: Collection[str], entrance: str) -> str:
               for old, new in _renamed(names)]
     handed += (f"{new}: {old}" for names in NAMES.findall(text) for old, new in _renamed(names))
     handed += (name for _, name in MADE.findall(text))
-    body = MADE.sub(r"\1", _known(AGAIN.sub("", NAMES.sub("", _taken(text, path, paths))), path))
+    body = MADE.sub(r"\1", _known(DEFAULT.sub("", AGAIN.sub("", NAMES.sub("", _taken(text, path, paths)))), path))
     body = _moved(body, path, entrance).strip("\n")
     returned = f"return {{ {', '.join(handed)} }};\n" if handed else ""
     return f"export const {name_of(path)} = (() => {{\n{body}\n{returned}}})();\n"

@@ -3,6 +3,7 @@
 A house that differs in a sentence, a figure or a rule of the engine is made anew, and so is all where pytest runs with
 one worker only.
 """
+import fcntl
 import hashlib
 import json
 import os
@@ -29,8 +30,10 @@ def share(folder: Path) -> None:
 def kept(folder: Path, of, make) -> bytes:
     """What was made of this before, or what `make` makes of it now."""
     place = folder / hashlib.sha256(json.dumps(of).encode()).hexdigest()
-    if not place.exists():
-        half = place.with_suffix(f".{os.getpid()}")
-        half.write_bytes(make())
-        half.rename(place)  # another worker finds it whole or not at all
-    return place.read_bytes()
+    with place.with_suffix(".lock").open("w") as turn:
+        fcntl.flock(turn, fcntl.LOCK_EX)  # who comes while it is made waits for it
+        if not place.exists():
+            half = place.with_suffix(f".{os.getpid()}")
+            half.write_bytes(make())
+            half.rename(place)  # whole or not at all, whatever ends the worker
+        return place.read_bytes()

@@ -105,4 +105,75 @@ TOLD = {
     "bring-compare.why": "Somebody in this network could change this page. Compare what the phone shows of the "
                          "certificate with the screen of the laptop. If one letter differs, do not trust it: remove "
                          "it.",
+    # what is followed with a coat, a cloth, glue or a can in the hand, though no danger is named in it
+    "coats-sand.text": "The time without sanding ends before you are back. Wash with water, let dry, sand dull, "
+                       "then coat.",
+    "coats-start.text": "from {earliest} until {latest}",
+    "coats-start.sand": "from {earliest}, washed and sanded first",
+    "coats-start.rough": "Press a gloved thumb on it: it must hold the next coat and still dent. The label comes "
+                         "first.",
+    "plan-layer-next": "Next coat from {opens}, laid by {closes}, else wash and sand from {sands}",
+    "plan-layer-next.late": "Wash and sand from {sands}, then the next coat",
+    "plan-layer-next.open": "Next coat from {opens}",
+    "coats-rising.text": "Bare wood that warms up blows bubbles. Begin in the shade, late in the day.",
+    "coats-three.text": "Roll three on bare wood that will be wet: pinholes of one coat are closed by the next "
+                        "(common practice).",
+    "sheathing-dry.text": "Cloth laid dry on bare upright wood starves. Coat first, lay the cloth into it while it "
+                          "is tacky.",
+    "gluing-steep.text": "Cut it at least {wanted} to 1.",
+    "gluing-wide.text": "Above {gap} use putty that stands, and back the gap (our own judgement).",
+    "gluing-tight.text": "The bend is less than {times} times one layer's thickness (our own judgement). Use "
+                         "thinner layers, or try one dry.",
+    "gluing-lightly.text": "Press until a bead shows all along. Hard clamping starves an epoxy joint (common "
+                           "practice).",
+    "gluing-two-pots.text": "Priming, waiting and spreading take {needed}, the cup lasts {lasts}. Mix the glue "
+                            "after the wait.",
+    "gluing-one-pot.text": "prime from it, thicken the rest: {needed} of {lasts}",
+    "gluing-former.rough": "counts the least springback: equal layers, stiff glue. Soft or warm glue springs back "
+                           "more: try one.",
+    "gluing-plans.text": "Glue one test piece and break it. Epoxy joints lose strength in heat and wet.",
+    "fairing-dark.text": "Phenolic balloons soften in full sun (common practice). Paint white or light.",
+    "shelf-last": "Use it by {day}.",
+    "shelf-last.soon": "Ends on {day}. Use it first.",
+    "shelf-last.past": "Ended on {day}. Test it first.",
+    "shelf-crystals.text": "loosen the lid and warm it in a water bath of {warm} until clear: up to {hours} if not "
+                           "stirred. Stir. Let it cool before you mix, or it stiffens much sooner (common "
+                           "practice).",
+    # a run, a plan, a pour, a cure, the air: when to stop, and what a figure is not
+    "run-saved.cut": "There is time for only {length} of tape. Cut the piece there. The rest goes on after the cure.",
+    "run-saved.cut-done": "Cut the tape there. The rest goes on after the cure.",
+    "run-saved.roll": "Lay at most {length} more. Cut it square. Roll what lies.",
+    "run-saved.two": "Two people can lay all of it: one wets out, one lays.",
+    "run-air.age": "Typed {span} ago. Look again.",
+    "plan-limit-film.late": "Lay peel ply only where the tape is still wet. Elsewhere let it cure, wash and sand it.",
+    "plan-limit-cove.late-bare": "Leave the stiff cove. Let it harden, sand it, fill what is missing.",
+    "pouring-rest.under": "Stop when the stiffness is right: {dose}. Scrape bottom, corners and stick.",
+    "pouring-rest.said": "The rest little by little, about {mass}. Stop when the stiffness is right.",
+    "heat-usable.rough": "{meaning}. The shorter of two estimates, rounded down, at {air}. Stop at the first sign "
+                         "of thickening.",
+    "cure-recoat.shut-rough": "the window may close before it surely opens: wash, sand, then coat",
+    "dew-blush-look.text": "Water must spread as a film. If it beads, wash again.",
+    "trial-mix.text": "Mix at most {most}, in the label's ratio. Start the watch with the first stir.",
+    "trial-not-sure.text": "Thick {least} to {most} after mixing: too wide a range to rely on. Type more readings, "
+                           "best while the cup gets hotter, or when the mix pulls strings.",
+    "trial-usual.far": "far more than tested, so less sure",
+    "trial-sheds.rough": "as fast as estimated. A slower loss means a hotter pot",
+    "error-cost.short": "{costs}. Up to {loose} of the resin never binds, and no heat can cure it. From memory, for "
+                        "an ideal network. No table of strength was found.",
+    "error-cost.over": "{costs}. Up to {loose} of the hardener never binds: it blushes and takes up water. From "
+                       "memory, for an ideal network. No table of strength was found.",
+    "air-handbook.rough": "by the handbook's 403 rule, at {21 degC}: for health only, not against fire",
+    "air-dust-room.rough": "a pinch, rounded down: a warning, not a safe amount",
+    "usual-product": "{codes}. {about} Your safety data sheet decides.",
+    "usual-product.no-codes": "{about} Your safety data sheet decides.",
+    "page-not-old": "These results are old. Wait for the new ones.",
+}
+
+# the same of sentences whose German says it without a `not`
+WITHOUT_NOT = {
+    "coats-runs.text": "Roll no more than {heaviest} here, in more coats.",
+    "sheathing-pour-out.text": "Do it at once: a film lasts, a pot does not. Squeegee the surplus off, or the cloth "
+                               "floats.",
+    "own-code.unknown": "This code is not known here, but kept. Look up its words and sign on the safety data sheet.",
+    "own-code.letters": "Its letters are not known here. Look them up on the safety data sheet.",
 }

@@ -45,6 +45,7 @@ OTHERS = {
     "safety/air_lines": {100: "percent", 120: "then in hours"},
     "seam/impossible_joints": {0.999: "of a degree: typed degrees are whole"},
     "seam/joint_leads": {0.0021: "what a sheet of paper takes", 0.09: "at most"},
+    "surface/sheathing": {0.9: "a tenth less, as the choice says"},
     "surface/pots": {0.2: "any pot that becomes a film", 0.01: "room that is left in any cup"},
     "things/piece_names": {30: "pieces kept of a batch"},
     "things/learned_rates": {7: "words of a kept rate", 20: "times: no more is read"},

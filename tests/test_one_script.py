@@ -41,6 +41,12 @@ def test_what_stands_deeper_is_fetched_from_where_the_whole_stands():
     assert 'root = new URL("..", import.meta.url)' in made
 
 
+def test_a_library_in_other_quotes_with_a_default_of_its_own_is_taken_too():
+    made = one(main='import { a } from "./lib.js";\n', lib="import { b as c, } from './b.js';\nexport const a = c;\n"
+               "export default a;\n", b="export const b = 1;\n")
+    assert "const { b: c } = b;" in made and "export default" not in made
+
+
 @pytest.mark.parametrize("text", [
     "export let a = 1;\n", "export default 1;\n", 'import * as all from "./b.js";\n', 'import "./b.js";\n',
     "export const { a, b } = c;\n", 'export * from "./b.js";\n', 'import {\n} from "./outside.js";\n'])

@@ -41,6 +41,7 @@ ALLOWED = {
     "phone/clocks.js": ("only the page can measure them", "now seen seen_at elapsed watched zone zone_next zone_then"),
     "pots/pot.js": ("a screen", "safety"),
     "pots/pots.js": (POT, "done steps started pot duration share changes left_now sent"),
+    "share/numbered.late.js": ("the screen whose card is handed to many", "pour"),
     "share/pot_link.js": (POT, "pot started by sent"),
     "share/sheet.js": ("the sheet's own choice", "carries"),
     "store/schema.js": ("a row's shape as it lies on the phone for years, whatever an input is called by then",
@@ -51,7 +52,7 @@ ALLOWED = {
                        "timings said after used own_time seam pieces mass temperature at outcome step in usable side"),
     "views/kit.js": ("which kind of thing is told, by which name, and what people learned",
                      "kind kit name people learned"),
-    "views/log.js": ("a move's answer is laid out", "timings"),
+    "views/log.js": ("a move's answer is laid out; whether somebody named a batch", "timings what"),
     "views/plan.js": ("whose rates they are, where the list stands, what its clock is set to, what is logged, a line; "
                       "the air that is read once for the day",
                       "log pieces name crew clock running today kit temperature air run plan part"),

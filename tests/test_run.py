@@ -1,10 +1,12 @@
 """Run: the steps of one batch, what is left of its windows, what can still be saved, and what it leaves behind."""
+import json
 from datetime import UTC, datetime, timedelta
 
 import icalendar
 import pytest
 from covemix.server.data import data
-from covemix.shared.door import moves
+from covemix.shared.door import handover, moves
+from covemix.shared.door.call import call
 from covemix.shared.equations.civil_date import civil
 from covemix.shared.equations.tape_left import tape_left
 from covemix.shared.forms.inputs import checked, read
@@ -245,3 +247,18 @@ def test_a_helper_sees_the_steps_of_one_piece_and_the_window_of_the_whole_run():
 def test_a_piece_that_is_not_in_the_batch_is_refused():
     got = moves.answer("run", typed(until("clean"), 800, part="2"))
     assert [one["field"] for one in got["errors"]] == ["part"]
+
+
+def test_a_helper_s_link_is_closed_by_the_door_and_one_altered_letter_is_seen():
+    pairs = [["temperature", "20"], ["pieces.0.length", "2.4 m"], ["pieces.0.putty", "57"], ["pieces.0.wet", "39"],
+             ["run.part", "1"], ["run.ran.0.step", "pour_putty"], ["run.ran.0.at", "60 s"], ["run.ran_age", "310 s"],
+             ["run.tape", "fits"]]
+    made = json.loads(call(json.dumps({"seal": pairs, "build": "4.abc"})))["link"]
+    declared, beside = moves.screen_inputs("plan"), handover.beside_of("plan")
+    assert [pair for pair in made if pair[0] not in handover.OF_THE_LINK] == pairs
+    assert handover.opened(declared, made, 300, beside)[1] == ""
+    assert handover.opened(declared, made[:-1], 300, beside)[1] == handover.CUT
+    for place, (name, text) in enumerate(made):
+        if name == "by" or name.startswith("run.") or place == len(made) - 1:
+            for altered in (made[:place] + made[place + 1:], [*made[:place], [name, text + "1"], *made[place + 1:]]):
+                assert handover.opened(declared, altered, 300, beside)[1] == handover.CUT, name

@@ -1,4 +1,5 @@
 """The server: every route's headers, one shape of refusal, pages as plain HTML, the versioned files."""
+import base64
 import gzip
 import json
 import posixpath
@@ -8,8 +9,8 @@ from html import unescape
 import house
 import pytest
 from covemix.server import api
-from covemix.server.build import BUNDLE, INSTALLED, Build, sum_of
-from covemix.server.headers import HEADERS, OF_PAGES, is_page
+from covemix.server.build import ASKED, BUNDLE, FACES, INSTALLED, Build, sum_of
+from covemix.server.headers import HEADERS, OF_PAGES, OF_WINDOWS, is_page, is_worker
 from covemix.server.lean import lean_page
 from covemix.server.pages import MOST_LINES, PAGES
 from covemix.shared.door import moves
@@ -34,9 +35,18 @@ def client():
 def test_every_answer_carries_the_security_headers_and_a_file_those_that_mean_something_there(client, path):
     response = client.get(path)
     for name, value in HEADERS.items():
-        if is_page(path) or name not in OF_PAGES:
+        if (is_page(path) and not (is_worker(path) and name in OF_WINDOWS)) or name not in OF_PAGES:
             assert response.headers[name] == value
     assert response.headers["cache-control"]
+
+
+@pytest.mark.parametrize("path", ["/sw.js", "/sw.de.js", f"/v/{BUILD.id}/js/engine/worker.js"])
+def test_a_worker_carries_its_policy_and_nothing_of_windows(client, path):
+    """Of a first visit that is 127 bytes for each."""
+    headers = client.get(path).headers
+    assert "script-src 'self'" in headers["content-security-policy"]
+    assert headers["referrer-policy"] == "no-referrer" and headers["cross-origin-resource-policy"] == "same-origin"
+    assert not {"cross-origin-opener-policy", "permissions-policy"} & headers.keys()
 
 
 @pytest.mark.parametrize("path", PATHS)
@@ -213,12 +223,29 @@ def test_the_worker_keeps_every_file_and_every_page(client):
     assert all('data-form' in page for page in pages.values())
 
 
+def test_the_worker_knows_by_its_name_what_no_first_visit_waits_for(client):
+    """The face of the figures, in a style sheet and so of a type that every host has, and the reader of codes."""
+    worker = (house.HOUSE / "webui/sw.js").read_text(encoding="utf-8")
+    names = re.search(r"isMore = \(path\) => /(.*)/\.test", worker)[1]
+    assert {path for path in BUILD.files if re.search(names, path) and path not in BUILD.later} == set(ASKED)
+    told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
+    for path in ASKED:
+        sent = client.get("/" + BUILD.base + path)
+        assert sum_of(sent.content) == told["sums"][BUILD.base + path]
+        kind = "text/css" if path.endswith(".css") else "text/javascript"
+        assert sent.headers["content-type"].split(";")[0] == kind
+    style = client.get("/" + BUILD.base + ASKED[0]).text
+    faces = [base64.b64decode(one) for one in re.findall(r"url\(data:font/woff2;base64,([^)]+)\)", style)]
+    assert faces == [(house.HOUSE / "webui" / FACES / name).read_bytes() for name in ("regular.woff2", "bold.woff2")]
+    assert all(len(face) < 6_000 for face in faces) and "url(." not in style
+
+
 @pytest.mark.parametrize("language, worker", [("en", "/sw.js"), ("de", "/sw.de.js")])
 def test_a_first_visit_stays_within_350_kB(client, language, worker):
     """Everything the worker keeps, as it crosses the wire: all screens, files, worker, manifest."""
     own = Build(language=language)
     files = sum(len(file.sent("gzip, br")[0]) for path, file in own.files.items()
-                if path not in (*INSTALLED, *own.later))
+                if path not in (*INSTALLED, *ASKED, *own.later, *own.late))
     told = json.loads(re.search(r"const BUILD = (.*);", client.get(worker).text).group(1))
     bundle = client.get("/" + told["bundle"], headers={"accept-encoding": "gzip, br"}).headers
     first = sum(len(gzip.compress(client.get(path, headers={"accept-language": language}).content))

@@ -6,6 +6,7 @@ import re
 
 import pytest
 from covemix.server.build import HOUSE
+from fontTools.ttLib import TTFont
 
 VENDOR = HOUSE / "webui" / "vendor"
 LISTED = json.loads((VENDOR / "vendor.json").read_text(encoding="utf-8"))
@@ -35,8 +36,8 @@ def test_a_library_has_version_licence_reason_and_the_pinned_hash(library):
 
 def test_nothing_is_vendored_that_is_not_listed():
     listed = {file["path"] for library in LISTED for file in library["files"]}
-    kept = {path.relative_to(VENDOR).as_posix() for path in VENDOR.rglob("*.*js")} | {
-        path.relative_to(VENDOR).as_posix() for path in VENDOR.rglob("*.wasm")}
+    kept = {path.relative_to(VENDOR).as_posix() for kind in ("*.*js", "*.wasm", "*.woff*", "*.[ot]tf")
+            for path in VENDOR.rglob(kind)}
     assert kept == listed
 
 
@@ -87,3 +88,37 @@ def test_a_proof_tells_a_strange_tool_and_a_strange_byte_and_writes_nothing(refr
 
 def test_a_tool_that_is_missing_is_told(refresh):
     assert refresh.strange({"make": "4.4.1-2", "sed": "4.9-2"}, {"sed": "4.9-2"}) == ["make: none is not 4.4.1-2"]
+
+
+FACE = next(library for library in LISTED if "subset" in library)
+
+
+@pytest.mark.parametrize("file", FACE["files"], ids=lambda file: file["path"])
+def test_the_face_of_the_figures_holds_the_signs_that_are_listed_and_no_other(file):
+    """And each figure is as wide as another, so that nothing jumps while a number changes."""
+    with TTFont(VENDOR / file["path"]) as face:
+        signs, widths = face.getBestCmap(), face["hmtx"]
+    assert set(map(chr, signs)) == set(FACE["subset"]["signs"])
+    assert len({widths[signs[ord(figure)]][0] for figure in "0123456789"}) == 1
+    assert set(FACE["subset"]["signs"]) >= set("0123456789.,:/+-×±%°½¼¾²³µ−–\u00a0äöüÄÖÜß")
+
+
+def test_what_cuts_the_face_is_pinned_and_a_strange_one_is_told(refresh, monkeypatch, tmp_path):
+    assert set(FACE["subset"]["tools"]) == {"fonttools", "brotli"}
+    for file in FACE["files"]:
+        cut = tmp_path / file["from"]
+        cut.parent.mkdir(exist_ok=True)
+        cut.write_bytes((VENDOR / file["path"]).read_bytes())
+    monkeypatch.setattr(refresh, "fetched", lambda *given: tmp_path)
+    monkeypatch.setattr(refresh, "cut_out", lambda face, signs: None)
+    pinned = FACE["subset"]["tools"]
+    monkeypatch.setattr(refresh, "having", lambda tools: pinned | {"fonttools": "4.0"})
+    assert refresh.refresh([FACE["name"]], prove=True) == [f"fonttools: 4.0 is not {pinned['fonttools']}"]
+
+
+def test_only_the_signs_that_are_asked_for_are_left_of_a_face(refresh, tmp_path):
+    face = tmp_path / "face.woff2"
+    face.write_bytes((VENDOR / FACE["files"][0]["path"]).read_bytes())
+    refresh.cut_out(face, "0123456789 g")
+    with TTFont(face) as left:
+        assert set(map(chr, left.getBestCmap())) == set("0123456789 g")

@@ -1,7 +1,11 @@
 """The wheel: installed into an empty environment it serves the same app."""
+import json
+import re
 import shutil
+import socket
 import subprocess
 import sys
+import time
 import venv
 from pathlib import Path
 
@@ -61,3 +65,33 @@ def test_the_wheel_knows_its_version(installed, tmp_path):
     known = subprocess.run([*pip_of(installed), "list", "--format=freeze"], capture_output=True, text=True,
                            timeout=LONG).stdout
     assert f"covemix=={VERSION}" in known.splitlines()
+
+
+def test_the_recipe_of_a_container_starts_what_its_check_finds(installed, tmp_path):
+    """Both commands as they stand there, by another port: no container can be built here."""
+    recipe = (HOUSE / "docs/hosts/Containerfile").read_text(encoding="utf-8")
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = str(free.getsockname()[1])
+
+    def command(found):
+        program, *rest = json.loads(found[1])
+        return [installed / program, *(one.replace("8000", port).replace("0.0.0.0", "127.0.0.1") for one in rest)]
+
+    start = command(re.search(r"^CMD (.*)$", recipe, re.M))
+    check = command(re.search(r"^HEALTHCHECK .*? CMD (.*)$", recipe, re.M))
+
+    def sound():
+        return subprocess.run(check, cwd=tmp_path, capture_output=True, timeout=LONG).returncode == 0
+
+    assert re.search(r"^USER (?!root)\w+$", recipe, re.M) and not sound()
+    server = subprocess.Popen(start, cwd=tmp_path, stdout=subprocess.DEVNULL)
+    try:
+        end = time.monotonic() + LONG
+        while not sound():
+            assert server.poll() is None and time.monotonic() < end
+            time.sleep(0.2)
+    finally:
+        server.terminate()
+    server.wait(LONG)
+    assert not sound()

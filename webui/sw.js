@@ -106,14 +106,18 @@ const part = async (cache, bundle) => {
   }));
 };
 
+// What no first visit waits for: the face of the figures, kept when the app is, and what is asked for by a key.
+const isMore = (path) => /face.css|decoder.js/.test(path);
+
 // Whole or not at all: one file that is missing or not whole, and the build that was there stays.
 const install = async () => {
   const cache = await caches.open(CACHE);
   const bring = async (path) => cache.put(at(path), await fetched(cache, path));
   try {
     await bring(BUILD.unpacker); // others need it
-    await Promise.all(Object.keys(BUILD.sums).filter((path) => path !== BUILD.unpacker).map(bring));
+    await Promise.all(Object.keys(BUILD.sums).filter((path) => path !== BUILD.unpacker && !isMore(path)).map(bring));
     await part(cache, await cache.match(at(BUILD.bundle)));
+    if (self.registration.active) await faced(cache); // a newer build has it from the first
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
@@ -143,6 +147,15 @@ const good = async (cache, path) => {
   return response;
 };
 
+// The face of the figures: a page has it from the first, or not at all, so nothing moves when it comes.
+const FACE = `${BUILD.base}face.css`;
+const faced = (cache) => good(cache, FACE).catch(() => {});
+const dressed = async (cache, style) => {
+  const face = await cache.match(at(FACE));
+  if (!face || !(await asKept(FACE, face))) return style;
+  return new Response(await style.text() + await face.text(), { headers: { "Content-Type": "text/css" } });
+};
+
 // What was made of the bundle is what it was, or it is made again.
 const made = async (cache, path) => {
   const kept = await cache.match(at(path), { ignoreSearch: true });
@@ -154,7 +167,8 @@ const made = async (cache, path) => {
 };
 
 const isScript = (path) => /\.m?js$/.test(path);
-const isLater = (path) => path.startsWith(BUILD.base) && isScript(path) && !(path in BUILD.sums);
+const isOurs = (path) => path.startsWith(BUILD.base) && !(path in BUILD.sums);
+const isLater = (path) => isOurs(path) && /\/\w+\.m?js$/.test(path); // one with a point in its name is late
 
 // A script of later; where the bundle is damaged as well, that is fetched first.
 const goodScript = async (cache, path) => {
@@ -204,7 +218,7 @@ const page = async (event) => {
   const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/").slice(scope.pathname.length);
   const wanted = url.searchParams.get("as"); // "text": never a page; "page": the server's, where the engine is missing
   const kept = wanted === "text" ? undefined : await made(cache, path);
-  if (!kept) event.waitUntil(bringBack(cache));
+  event.waitUntil((kept ? faced : bringBack)(cache));
   // without its slash it stands at another depth, and what it names is not found from there
   if (kept && !/\/(index\.html)?$/.test(url.pathname)) return Response.redirect(new URL(path + url.search, scope));
   if (kept && wanted === "page") return fetch(request).then((response) => (response.ok ? response : kept), () => kept);
@@ -212,21 +226,32 @@ const page = async (event) => {
     (await cache.match(scope)) ? Response.redirect(scope) : lostPage(GONE)));
 };
 
+// What no first visit fetches is kept once it has come.
+const late = async (cache, request, path) => {
+  const response = await fetch(request);
+  if (isOurs(path) && isFile(response)) await cache.put(request, response.clone()).catch(() => {}); // the phone is full
+  return response;
+};
+
 const file = async (event, path) => {
   const cache = await caches.open(CACHE);
   const ignoreSearch = !/[?&]as=/.test(event.request.url); // a page is filled in by the page that asks for it
-  if (!(path in BUILD.sums) && !isLater(path)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? fetch(event.request);
+  if (!(path in BUILD.sums) && !isLater(path)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? late(cache, event.request, path);
   try {
-    return await goodFile(cache, path);
+    const found = await goodFile(cache, path);
+    return path.endsWith("app.css") ? await dressed(cache, found) : found;
   } catch {
-    event.waitUntil(hurt(path));
+    if (!isMore(path)) event.waitUntil(hurt(path));
     return new Response("", { status: 503 });
   }
 };
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
 self.addEventListener("activate", (event) => event.waitUntil(tidy()));
-self.addEventListener("message", (event) => { if (event.data === "update") self.skipWaiting(); });
+self.addEventListener("message", (event) => {
+  if (event.data === "update") self.skipWaiting();
+  else event.waitUntil(caches.open(CACHE).then(faced));
+});
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);

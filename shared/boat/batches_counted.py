@@ -9,7 +9,7 @@ from ..catalogue.plans import WARMTH
 from ..forms import links
 from ..forms.declared import missing
 from ..forms.inputs import checked, read
-from ..forms.memo import memo_of, once
+from ..forms.memo import Memo, memo_of, once
 from ..forms.types import Given, Values
 from ..plan import day, plan
 from ..plan.batch_counts import Counted, of_plan
@@ -75,31 +75,40 @@ def _fits(item: Given, value: float) -> bool:
     return to_si(item.low, item.unit) <= value <= to_si(item.high, item.unit)
 
 
-def _shared(values: Values) -> "tuple[Values, bool]":
-    """What all plans of a boat have alike, with one piece to go by, and whether a plan takes it; made once."""
+def _shared(values: Values) -> tuple:
+    """What all plans of a boat have alike, with one piece to go by, whether a plan takes it, how much stays calm, which
+    hangs on no piece, and what was counted; kept while the boat says the same of its work."""
     return once(values, "shared with plans", lambda: _share(values))
 
 
-def _share(values: Values) -> "tuple[Values, bool]":
-    found, errors = read(plan.INPUTS, links.tree(_things(values) + [
+def _share(values: Values) -> tuple:
+    kept, own = memo_of(values).under("shared with plans"), numbers(values)
+    asked = [_things(values), own, values["units"]]
+    before = kept.get("")
+    if not before or before[0] != asked or before[1] is not values["system"]:
+        before = kept[""] = asked, values["system"], _shared_anew(values, dict(own), asked[0]) + ({}, Memo())
+    return before[2]
+
+
+def _shared_anew(values: Values, own: dict, things: list) -> tuple:
+    found, errors = read(plan.INPUTS, links.tree(things + [
         ["temperature", "20"], ["units", values["units"]], ["pieces.0.length", "1"], ["pieces.0.putty", "1"],
         ["pieces.0.wet", "1"]]), memo_of(values))
     found["temperature"] = WARMTH
-    own = dict(numbers(values))
     found.update(own)
     return found, not errors and all([_fits(NUMBERS[name], own[name]) for name in own])
 
 
 def plan_values(values: Values, pieces: "tuple[Piece, ...]") -> "Values | None":
     """The values of a plan of these pieces, at the assumed temperature where none is typed; None where it has none."""
-    shared, taken = _shared(values)
+    shared, taken, alike, _ = _shared(values)
     if not taken or not all([_fits(PIECE[name], value) for one in set([piece[1:] for piece in pieces])
                              for name, value in zip(("length", "putty", "wet", "layers"), one)]):
         return None
     row = shared["pieces"][0]
     found = dict(shared, pieces=[dict(row, length=one.length, putty=one.putty, wet=one.wet, layers=one.layers,
                                       place=place) for place, one in enumerate(pieces)])
-    found["_made"] = once(values, "alike in plans", dict)  # how much stays calm, which hangs on no piece
+    found["_made"] = alike
     return None if checked((plan.check_asked,), found) else found
 
 
@@ -114,9 +123,9 @@ def why_largest(values: Values) -> day.WhyLargest:
 
 
 def _largest(values: Values) -> tuple:
-    found = dict(_shared(values)[0])
+    shared, _, alike, _ = _shared(values)
+    found = dict(shared, _made=alike)
     found.setdefault("system", values["system"])  # one that a plan would refuse for its times
-    found["_made"] = once(values, "alike in plans", dict)
     return day.largest(found), day.why_largest(found, day.limits(found)[0])
 
 
@@ -133,12 +142,20 @@ def each_counted(values: Values, plans: list) -> "list[Counted]":
     for pieces, putty, wet in plans:
         unnamed = tuple([Piece("", *piece[1:]) for piece in pieces])
         if unnamed not in alike:
-            asked = plan_values(values, unnamed)
-            made = _made(asked, len(plans) <= FULLY) if asked else None
-            alike[unnamed] = of_plan(made) if made and made.crews else by_mass(
+            alike[unnamed] = _counted(values, unnamed, len(plans) <= FULLY) or by_mass(
                 putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"])
         found.append(alike[unnamed])
     return found
+
+
+def _counted(values: Values, pieces: "tuple[Piece, ...]", fully: bool) -> "Counted | None":
+    """What a plan of these pieces takes, None where there is none; kept while the boat says the same of its work."""
+    def counted() -> "Counted | None":
+        asked = plan_values(values, pieces)
+        made = _made(asked, fully) if asked else None
+        return of_plan(made) if made and made.crews else None
+
+    return _shared(values)[3].once(fully, pieces, counted)
 
 
 def _made(asked: Values, fully: bool) -> "day.Plan | None":

@@ -83,10 +83,11 @@ INPUTS = (
     Number("roll", "boat-roll", unit="m", low=1, high=500, default=TAPE_ROLL, fold=STOCK),
     Number("ply_roll", "boat-ply-roll", unit="m", low=1, high=500, default=PLY_ROLL, fold=STOCK),
     Group("remnants", "boat-remnants", (
-        Choice("of", "boat-remnant-of", (("tape", "boat-remnant-of.tape"), ("ply", "boat-remnant-of.ply"))),
-        Number("width", "joint-layer-width", unit="mm", low=5, high=2000, default=TAPE_WIDTH),
+        Choice("of", "kind-roll-of", (("tape", "kind-roll-of.tape"), ("ply", "kind-roll-of.ply"),
+                                      ("cloth", "kind-roll-of.cloth"))),
+        Number("width", "joint-layer-width", unit="mm", low=5, high=3000, default=TAPE_WIDTH),
         Number("weight", "joint-layer-weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT,
-               when=(("of", ("tape",)),)),
+               when=(("of", ("tape", "cloth")),)),
         Number("length", "boat-remnant-length", unit="m", low=0, high=500),
         Text("name", "boat-remnant-name"),
     ), most=12, rows=0, each="boat-remnant", numbered="remnant_", fold=STOCK,
@@ -102,36 +103,29 @@ def check(values: Values) -> None:
     if not (values["joints"] or values["surfaces"]):
         raise InputError("joints", "boat-joints.none")
     boat_limits.angles(values["joints"])
+    shared, sound = [values.get(name) for name in OWN], memo_of(values).under("sound joints")  # by place
     for row in values["joints"]:
-        _check_row(row, values)
+        known = sound.get(row["place"])  # on a phone one row changes at a time: the others are known to be sound
+        if not known or known[0] is not row or known[1] != shared:
+            _check_row(row, values)
+            sound[row["place"]] = row, shared
     if values["most"] is not None and values["most"] <= values["bag"] + values["cup"]:
         raise InputError("most", "boat-most.little")
     if values["tooling"] >= 1:
         raise InputError("tooling", "joint-tooling-all")
     longest = values["roll"]
     if values["reach"] > longest:
-        raise InputError("reach", "boat-reach-long.tape")
+        raise InputError("reach", message("boat-reach-long", what="kind-roll-of.tape"))
     if values["ply"] == "yes" and values["reach"] > values["ply_roll"]:
-        raise InputError("reach", "boat-reach-long.ply")
+        raise InputError("reach", message("boat-reach-long", what="kind-roll-of.ply"))
     work = seams(values)
-    boat_limits.pieces(values, work)
+    boat_limits.pieces(values, work, boat_surfaces.laid(values))
     boat_limits.packs(values)
     if values["prices"] and len(values["prices"]) != len(values["packs"]):
         raise InputError("prices", "boat-prices.many")
-    boat_surfaces.laid(values)
 
 
 def _check_row(row: Values, values: Values) -> None:
-    """On a phone one row changes at a time: the others are known to be sound."""
-    shared, sound = [values.get(name) for name in OWN], memo_of(values).under("sound joints")  # by place
-    known = sound.get(row["place"])
-    if known and known[0] is row and known[1] == shared:
-        return
-    _check_new_row(row, values)
-    sound[row["place"]] = row, shared
-
-
-def _check_new_row(row: Values, values: Values) -> None:
     own = "joints.{}.".format(row["place"])
     corner = row["kind"] in seam.CORNERS
     if corner and len(row["length"]) > 1 and len(row["length"]) != len(row["angle"]) - 1:
@@ -166,14 +160,14 @@ CHECKS = (check,)
 
 # joints: a `hull.Joint` each; sums: `hull.Totals`; mixed: `hull.Mixed`; planned: `batch_counts.Counted`
 # putty: volume to mix [m3]; parts: masses to buy [kg], None where no weights are known; packs: `Packs`, None likewise
-# tapes, plies: as `hull.cut_lists` gives them; added: stays on the hull [kg]; copies: seams in all; chosen: joints that
+# cuts: as `hull.cuts_of` gives them; added: stays on the hull [kg]; copies: seams in all; chosen: joints that
 # go into the next batch; next: (putty [m3], liquid [kg]) to pour next, nothing of what one batch cannot hold
 # bought: (key, how many) of what else; radii: spreaders [mm], in order; alone: `hull.Mixed` of the seams, mixed: of all
 # of the boat; surfaces: a `boat_surfaces.Laid` each; phases: in order, [] of seams alone; saved: a `phases.Saved`
 # cheapest: `Packs` that cost least, None without prices; kept: resin that stays on the boat [kg]
 # shelf: `mix.shelf.Shelf` of what is there already, None where nobody typed it; packs are bought for the rest
-BoatResult = namedtuple("BoatResult", ("joints", "sums", "mixed", "planned", "putty", "parts", "packs", "tapes",
-                                       "plies", "added", "copies", "chosen", "next", "bought", "radii", "alone",
+BoatResult = namedtuple("BoatResult", ("joints", "sums", "mixed", "planned", "putty", "parts", "packs", "cuts",
+                                       "added", "copies", "chosen", "next", "bought", "radii", "alone",
                                        "surfaces", "phases", "saved", "cheapest", "kept", "shelf"))
 # rows: (how many, masses of its parts [kg]) of each size that is bought; held: of the first part [kg]; over: left of it
 # cost: of all, in the money of the prices, None without prices
@@ -187,7 +181,6 @@ def reckon(values: Values) -> BoatResult:
     alone = mixed(values, sums, planned, batches_counted.largest(values))
     parts = [part for one in laid for part in phases.of_surface(one, values)]
     more, batch = phases.together(parts), phases.whole(alone, parts, values)
-    tapes, plies = cuts_of(values, work)
     shares = ratio.mass_shares(values["system"])
     masses = [share * batch.all for share in shares]
     shelf = late("shelf").shelf(values["system"]) if shares and values["system"]["on_shelf"] else None
@@ -203,7 +196,7 @@ def reckon(values: Values) -> BoatResult:
         bought = phases.with_surfaces(bought, more, people)
     return BoatResult(
         work, sums, batch, planned, batch.putty / values["putty_density"], masses or None,
-        _packs(needed, shares, values) if needed else None, tapes, plies,
+        _packs(needed, shares, values) if needed else None, cuts_of(values, work, laid),
         phases.added(sums, values) + more.stays, sum([int(one.row["copies"]) for one in work]), chosen,
         _next(values, totals(chosen) if chosen else sums, bool(chosen)), bought, sorted(radii), alone, laid, ordered,
         phases.saved(laid), _packs(needed, shares, values, True) if needed and values["prices"] else None,
@@ -246,8 +239,7 @@ def answer(values: Values) -> list:
 
 def figures(values: Values) -> list:
     """The cut lists as strips."""
-    found = reckoned(values)
-    return cut_drawing.cut_figures(found.tapes, found.plies)
+    return cut_drawing.cut_figures(reckoned(values).cuts)
 
 
 def leads(values: Values) -> list:

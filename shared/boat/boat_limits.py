@@ -9,6 +9,7 @@ from ..equations import tape
 from ..forms.errors import InputError
 from ..forms.types import Said, Values
 from ..seam import seam
+from ..surface.faces import SHEATHE
 from ..words.messages import along, message, number, typed
 
 
@@ -60,8 +61,11 @@ def pieces_of(row: Values, spec: seam.Spec, made: seam.Seam) -> int:
     return (tapes + plies) * int(row["copies"])
 
 
-def pieces(values: Values, work: list) -> None:
-    """What is cut and laid one by one; InputError where it is too much. work: as `hull.seams` gives it"""
+def pieces(values: Values, work: list, laid: list) -> None:
+    """What is cut and laid one by one; InputError where it is too much. work: as `hull.seams` gives it
+
+    laid: as `boat_surfaces.laid` does
+    """
     rows = [kept[0] for kept in work]
     for keys, most, counts in (
         (("boat-many-pieces.copies", "boat-many-pieces.length"), MOST_CUT,
@@ -74,15 +78,23 @@ def pieces(values: Values, work: list) -> None:
             field, key = ("copies", keys[0]) if row["copies"] > 1 else ("length", keys[1])
             raise InputError("joints.{}.{}".format(row["place"], field), message(
                 key, joint=called(row), count=thousands(sum(counts)), most=thousands(most)))
+    strips = metres = 0.0
+    for row, given, found in laid:
+        if row["work"] == SHEATHE:
+            strips += sum([len(cut.lengths) * cut.faces for cut in found.cuts]) * given["cloth_layers"]
+            metres += found.cloth
+            if strips > MOST_CUT or metres > values["roll"] * MOST_ROLLS:
+                raise InputError("surfaces.{}.cloth_width".format(row["place"]), "sheathing-cloth-width.narrow")
     taped = [(row, spec, made, face) for row, spec, made, _, _ in work for face in made.faces if face.layers]
-    for field, key, length in (
-        ("roll", "boat-many-rolls.tape",
+    for field, what, length in (
+        ("roll", "kind-roll-of.tape",
          sum([sum(layer.pieces) * row["copies"] for row, _, _, face in taped for layer in face.layers])),
-        ("ply_roll", "boat-many-rolls.ply",
+        ("ply_roll", "kind-roll-of.ply",
          sum([made.length * row["copies"] for row, spec, made, _ in taped if spec.ply == "yes"])),
     ):
         if length > values[field] * MOST_ROLLS:
-            raise InputError(field, message(key, length=along(length), most=MOST_ROLLS, roll=along(values[field])))
+            raise InputError(field, message("boat-many-rolls", length=along(length), what=what, most=MOST_ROLLS,
+                                            roll=along(values[field])))
 
 
 def packs(values: Values) -> None:

@@ -17,6 +17,9 @@ from . import batches_counted, boat_cards, cut_lines, phase_lines
 from .boat_limits import called
 
 METRES = "m"
+# what is bought by length or by weight
+CALLED = {"tape": "joint-tape", "ply": "joint-ply", "cloth": "sheathing-cloth", "filler": "boat-filler",
+          "light_filler": "fairing-light"}
 # what else is bought: key: (label, how many of it, how it is counted); METRES are told as a length
 BOUGHT = {
     "gloves": ("boat-gloves", "boat-gloves.text", "boat-gloves.rough"),
@@ -49,7 +52,7 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.append(line("putty", "boat-putty", volume, "m3",
                           row([quantity(volume, "mL", UP), quantity(batch.putty, "g", UP)], " · "), rank=ANSWER,
                           part="mix", rough=message("boat-putty.rough", count=batch.putty_batches)))
-    lines.extend(_tape_lines(found.tapes, found.plies))
+    lines.extend(_tape_lines(found.cuts))
     lines.append(line("added", "joint-added", found.added, "kg", quantity(found.added, "kg"), rough="boat-added.rough"))
     if not found.chosen:
         lines.append(words("next_batch", "boat-pour", "boat-pour.none", rank=SAY))
@@ -62,8 +65,8 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.extend(_consumable_lines(found))
     lines.extend(phase_lines.lines(found, values))
     lines.extend(joints)
-    lines.extend(cut_lines.lines(values, found.tapes, found.plies))
-    lines.extend(boat_cards.lines(values, found.joints, [one.label for one in joints], found.tapes))
+    lines.extend(cut_lines.lines(values, found.cuts))
+    lines.extend(boat_cards.lines(values, found.joints, [one.label for one in joints], found.cuts[0][1]))
     return lines
 
 
@@ -181,21 +184,17 @@ def _cost_lines(found: Found, part: Said) -> list[Line]:
                                part=part))]
 
 
-def _tape_lines(tapes: list, plies: list) -> list[Line]:
+def _tape_lines(cuts: list) -> list[Line]:
     lines = []
-    for label, name, lists in (("joint-tape", "tape", tapes), ("joint-ply", "ply", plies)):
+    for name, lists in cuts:
         for place, (width, areal, rows, pieces, found, _) in enumerate(lists):
             total, long, wide = sum([piece[5] for piece in rows]), along(sum(pieces) / 1000, UP), length(width)
-            if name == "tape":
-                text = message("joint-tape.text", pieces=long, width=wide, weight=quantity(areal, "g/m2"))
-                counted = message("boat-tape.pieces", count=len(rows))
-            else:
-                text = message("joint-ply.text", length=long, width=wide)
-                counted = message("boat-ply.pieces", count=len(rows))
-            rough = [counted, message("boat-from-rolls", count=found.rolls, length=along(found.from_rolls / 1000, UP))
-                     if found.rolls else "boat-from-rolls.none"]
-            lines.append(line("{}_{}".format(name, place + 1), label, total, "m", text, part="buy",
-                              rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
+            text = message("joint-ply.text", length=long, width=wide) if name == "ply" else message(
+                "joint-tape.text", pieces=long, width=wide, weight=quantity(areal, "g/m2"))
+            rolls = message("boat-from-rolls", count=found.rolls, length=along(found.from_rolls / 1000, UP))
+            rough = [message("boat-ply.pieces", count=len(rows)), rolls if found.rolls else "boat-from-rolls.none"]
+            lines.append(line("{}_{}".format(name, place + 1), CALLED[name], total, "m", text, part="buy",
+                              rank=MORE if name != "tape" else ANSWER if len(lists) == 1 else BESIDE,
                               rough=noted(rough + _not_proven(found))))
     return lines
 

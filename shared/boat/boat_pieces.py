@@ -5,8 +5,8 @@ length of work. A face that takes tape and no putty, or putty and no tape, is a 
 outside is another plan: the hull is turned in between, when the inside has cured.
 """
 from ..catalogue.plans import MOST_PIECES
-from ..forms.memo import once
-from ..forms.types import Values
+from ..forms.memo import memo_of, once
+from ..forms.types import Found, Values
 from ..plan.batch_counts import Counted, together
 from ..seam import seam
 from ..things.piece_names import NTH
@@ -44,7 +44,7 @@ def _plans(values: Values, work: list) -> list:
             if len(pieces) > MOST_PIECES:
                 own = message("boat-plan.part", plan=label, first=first + 1, last=first + len(some),
                               all=len(pieces))
-            found.append((own, shared, [(_planned(piece), piece) for piece in some]))
+            found.append((own, shared, [(piece[5], piece) for piece in some]))
     return found
 
 
@@ -70,28 +70,41 @@ def _sorted_once(values: Values, work: list) -> tuple:
 
 
 def sorted_faces(work: list, values: Values) -> tuple:
-    """Faces of all joints and copies that take putty or tape: (pieces of the first plan, pieces of the second)."""
+    """Faces of all joints and copies that take putty or tape: (pieces of the first plan, pieces of the second), each
+    with the `Piece` that its plan has."""
+    shared, before = [values[name] for name in ("putty_density", "tooling", "tray")], memo_of(values).under("faces")
     sides = ([], [])  # type: tuple
-    for row, spec, made, _, _ in work:
-        copies = int(row["copies"])
-        own = []
-        for face in made.faces:
-            side = face.name if len(made.faces) > 1 else ""
-            putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
-            wet = seam.wet_out(face, spec, values["tray"])
-            if putty > 0 or wet > 0:
-                own.append((1 if face.name in seam.LATE else 0, side, made.length, putty, wet, len(face.layers)))
-        for copy in range(copies):
-            name = [called(row) if row["name"] else typed(NTH + " " + str(row["place"] + 1))] + (
-                [copy + 1] if copies > 1 else [])
-            for late, side, length, putty, wet, layers in own:
-                sides[late].append(((words_of(name, " "), side), length, putty, wet, layers))
+    for kept in work:
+        place = kept[0]["place"]  # on a phone one joint changes at a time
+        known = before.get(place)
+        if not known or known[0] is not kept or known[1] != shared:
+            known = before[place] = kept, shared, _faces_of(kept, values)
+        for side, own in zip(sides, known[2]):
+            side.extend(own)
     return sides
 
 
-def _planned(piece: tuple) -> Piece:
+def _faces_of(kept: Found, values: Values) -> tuple:
+    """The same of one joint. kept: a `hull.Joint`"""
+    row, spec, made, _, _ = kept
+    copies, own, sides = int(row["copies"]), [], ([], [])  # type: int, list, tuple
+    for face in made.faces:
+        side = face.name if len(made.faces) > 1 else ""
+        putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
+        wet = seam.wet_out(face, spec, values["tray"])
+        if putty > 0 or wet > 0:
+            own.append((1 if face.name in seam.LATE else 0, side, made.length, putty, wet, len(face.layers)))
+    for copy in range(copies):
+        name = words_of([called(row) if row["name"] else typed(NTH + " " + str(row["place"] + 1))] + (
+            [copy + 1] if copies > 1 else []), " ")
+        for late, side, length, putty, wet, layers in own:
+            sides[late].append(((name, side), length, putty, wet, layers, _planned(
+                (name, side), length, putty, wet, layers)))
+    return sides
+
+
+def _planned(name: tuple, length: float, putty: float, wet: float, layers: int) -> Piece:
     """A piece as its plan has it, rounded up."""
-    name, length, putty, wet, layers = piece
     return Piece(name, rounded(length, 2, "m", UP), _per_metre(putty, length), _per_metre(wet, length), float(layers))
 
 

@@ -9,27 +9,22 @@ from ..forms.types import Said
 from ..words.messages import along, length, message, quantity, typed
 
 REMNANT = cutting.REMNANT
-TAPE, PLY = "t", "p"  # in the names of lines and drawings
+NAMED = {"tape": "row-roll.tape", "ply": "row-roll.ply", "cloth": "row-roll.cloth"}
 LINE = 6000  # mm of tape to a line, or the longest piece
 SIDE, HIGH, GAP = 6, 24, 8  # units of the drawing
 LETTER = 8  # a figure of a number is about this wide
 
 
-def cut_figures(tapes: list, plies: list, true_size: bool = False) -> list:
-    """One drawing for each width. tapes, plies: as `hull.cut_lists` gives them"""
-    found = []
-    for of, lists in ((TAPE, tapes), (PLY, plies)):
-        for place, (width, areal, rows, lengths, cuts, own) in enumerate(lists):
-            found.append(strips("cut_" + of + "_" + str(place + 1), named(of, width, areal), rows, lengths, cuts, own,
-                                width * 1000 if true_size else 0))
-    return found
+def cut_figures(all_cuts: list, true_size: bool = False) -> list:
+    """One drawing for each width. all_cuts: as `hull.cuts_of` gives them"""
+    return [strips("cut_{}_{}".format(of[0], place + 1), named(of, width, areal), rows, lengths, cuts, own,
+                   width * 1000 if true_size else 0)
+            for of, lists in all_cuts for place, (width, areal, rows, lengths, cuts, own) in enumerate(lists)]
 
 
 def named(of: str, width: float, areal: float) -> Said:
-    """What is cut: "Tape 75 mm, 300 g/m²"; of: TAPE or PLY."""
-    if of == PLY:
-        return message("cut-ply", width=length(width))
-    return message("cut-tape", width=length(width), weight=quantity(areal, "g/m2"))
+    """What is cut: "Tape, 75 mm, 300 g/m²"; of: "tape", "ply" or "cloth"."""
+    return message(NAMED[of], width=length(width), weight=quantity(areal, "g/m2"))
 
 
 def _side_by_side(y: float, high: float, ends: list, middles: list, numbers: list) -> list:

@@ -3,12 +3,16 @@ from ..forms.types import Said, Values
 from ..words.lines import MORE, Line, line, words
 from ..words.messages import along, figure_of, length, listed, message, noted, row, typed, unit_of
 from ..words.numbers import DOWN, UP
-from .cut_drawing import PLY, REMNANT, TAPE, named, stock
+from .cut_drawing import REMNANT, named, stock
 
 
-def lines(values: Values, tapes: list, plies: list) -> list[Line]:
-    """tapes, plies: as `hull.cut_lists` gives them."""
-    return _cut(tapes, TAPE) + _cut(plies, PLY) + _left(values, tapes + plies)
+def lines(values: Values, cuts: list) -> list[Line]:
+    """cuts: as `hull.cuts_of` gives them."""
+    told, lists = [], []  # type: list, list
+    for of, some in cuts:
+        told.extend(_cut(some, of))
+        lists.extend(some)
+    return told + _left(values, lists)
 
 
 def _cut(lists: list, of: str) -> list[Line]:
@@ -17,8 +21,8 @@ def _cut(lists: list, of: str) -> list[Line]:
         for each in found.cuts:
             used = sum([lengths[place] for place in each.pieces])
             label = message("cut-from", what=named(of, width, areal), stock=stock(each, own))
-            told.append(line("cut_{}_{}_{}_{}".format(of, number + 1, each.stock, each.place + 1), label, used / 1000,
-                             "m", _numbered(rows, lengths, each.pieces), part="cut", rank=MORE,
+            told.append(line("cut_{}_{}_{}_{}".format(of[0], number + 1, each.stock, each.place + 1), label,
+                             used / 1000, "m", _numbered(rows, lengths, each.pieces), part="cut", rank=MORE,
                              rough=message("cut-from.rough", left=along((each.length - used) / 1000))))
     return told
 

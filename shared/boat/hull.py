@@ -6,6 +6,8 @@ from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..plan.batch_counts import Counted
 from ..seam import coves, seam
+from ..surface.faces import SHEATHE
+from ..surface.sheathing import ACROSS, ALONG
 from . import shopping
 from .boat_rows import OWN, spec_of
 
@@ -130,12 +132,30 @@ def ply_pieces(work: list[Joint], values: Values) -> list[tuple]:
     return found
 
 
+def cloth_pieces(laid: list, values: Values) -> list[tuple]:
+    """Every piece of cloth, face by face: (number, surface, how it runs, width, areal, length [m]).
+
+    A strip longer than a roll is laid in pieces that lap. Of an area the metres are cut as they come off the roll.
+    laid: as `boat_surfaces.laid` gives them
+    """
+    found = []  # type: list
+    for row, given, made in laid:
+        if row["work"] == SHEATHE:
+            cuts = made.cuts
+            for long in [long for cut in cuts for _ in range(cut.faces * int(given["cloth_layers"]))
+                         for long in cut.lengths] or [made.cloth]:
+                for length in tape.pieces(long, values["roll"], given["lap"]):
+                    found.append((len(found) + 1, row, ACROSS if cuts and cuts[0].across else ALONG,
+                                  given["cloth_width"], given["cloth_weight"], length))
+    return found
+
+
 def cut_lists(pieces: list[tuple], values: Values, of: str) -> list[tuple]:
     """One cut list for each width and weight: (width, areal, pieces, their lengths [mm], Cutting, its remnants)."""
     groups = {}  # type: dict
     for piece in pieces:
         groups.setdefault((_whole(piece[3], 1e4), _whole(piece[4], 1e4)), []).append(piece)
-    roll = int(values["roll" if of == "tape" else "ply_roll"] * 1000)
+    roll = int(values["ply_roll" if of == "ply" else "roll"] * 1000)
     found, left = [], {}  # type: list, dict
     for key in reversed(sorted(groups)):  # of one wide remnant the wide pieces first
         rows = groups[key]
@@ -152,16 +172,16 @@ def cut_lists(pieces: list[tuple], values: Values, of: str) -> list[tuple]:
 
 
 def _serves(rest: Values, of: str, key: tuple) -> bool:
-    """Whether a remnant is of use: tape of the same width and weight; peel ply as wide or wider."""
+    """Whether a remnant is of use: tape and cloth of the same width and weight; peel ply as wide or wider."""
     width = _whole(rest["width"], 1e4)
     return width >= key[0] if of == "ply" else (width, _whole(rest["weight"], 1e4)) == key
 
 
-def cuts_of(values: Values, work: list[Joint]) -> tuple:
-    """The cut lists of tape and of peel ply, reckoned once for lines and drawings."""
-    return once(values, "cuts", lambda: (
-        cut_lists(tape_pieces(work), values, "tape"),
-        cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []))
+def cuts_of(values: Values, work: list[Joint], laid: list) -> list[tuple]:
+    """(material, its cut lists) of tape, peel ply and cloth, reckoned once for lines and drawings."""
+    return once(values, "cuts", lambda: [(of, cut_lists(pieces, values, of)) for of, pieces in (
+        ("tape", tape_pieces(work)), ("ply", ply_pieces(work, values) if values["ply"] == "yes" else []),
+        ("cloth", cloth_pieces(laid, values)))])
 
 
 def _whole(value: float, per: float) -> int:

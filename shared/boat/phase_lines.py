@@ -2,10 +2,11 @@
 from ..forms.types import Found, Said, Values
 from ..surface.faces import SHEATHE
 from ..words.lines import MORE, Line, line
-from ..words.messages import along, length, listed, message, noted, quantity, row
+from ..words.messages import along, listed, message, noted, quantity
 from ..words.numbers import UP
 from . import phases
 from .boat_surfaces import called
+from .cut_lines import in_runs
 
 LABELS = {
     phases.GLUING: "boat-phase.glue", phases.TACKING: "boat-phase.tack", phases.INSIDES: "boat-phase.inside",
@@ -28,7 +29,8 @@ def lines(found: Found, values: Values) -> list[Line]:
         if mass > 0:
             told.append(line("saved_" + name, label, mass, "kg", quantity(mass, "kg"), part="phase", rank=MORE,
                              rough="boat-saved.rough"))
-    return told + _bought(found) + [_surface(one, values) for one in found.surfaces]
+    cloths = [piece for one in found.cuts[2][1] for piece in one[2]]
+    return told + _bought(found) + [_surface(one, values, cloths) for one in found.surfaces]
 
 
 def mixed_said(found: Found) -> Said:
@@ -69,12 +71,8 @@ def _beside(one: Found, people: int) -> list:
 
 
 def _bought(found: Found) -> list[Line]:
-    """Cloth by its width and weight, peel ply over it, light filler."""
+    """Peel ply over the cloth, light filler."""
     told = []
-    for place, (wide, weight, cloth) in enumerate(phases.cloths(found.surfaces)):
-        told.append(line("cloth_" + str(place + 1), "sheathing-cloth", cloth, "m", row([message(
-            "sheathing-cloth.text", length=along(cloth, UP), width=length(wide)), quantity(weight, "g/m2")], " · "),
-            part="buy", rank=MORE, rough="sheathing-cloth.rough"))
     ply = sum([one.ply for one in found.phases if one.name == phases.SHEATHING])
     if ply:
         told.append(line("ply_area", "joint-ply", ply, "m2", quantity(ply, "m2", UP), part="buy", rank=MORE,
@@ -86,11 +84,12 @@ def _bought(found: Found) -> list[Line]:
     return told
 
 
-def _surface(one: Found, values: Values) -> Line:
-    """One surface. one: a `boat_surfaces.Laid`"""
+def _surface(one: Found, values: Values, cloths: list) -> Line:
+    """One surface. one: a `boat_surfaces.Laid`; cloths: as `hull.cloth_pieces` gives them"""
     own = phases.together(phases.of_surface(one, values))
     texts = _amounts(own)
     if one.row["work"] == SHEATHE:
         texts.append(_named("sheathing-cloth", along(one.found.cloth, UP)))
+        texts.append(_named("boat-fold.cut", in_runs([piece[0] for piece in cloths if piece[1] is one.row])))
     return line("surface_" + str(one.row["place"]), called(one.row), own.resin, "kg", listed(texts, "plain"),
                 part="surface", rank=MORE, rough=_named("surface-stays", quantity(own.stays, "g", UP)))

@@ -177,16 +177,6 @@ def with_surfaces(bought: list, more: Phase, people: int) -> list:
     return [(key, count + int(extra.get(key, 0))) for key, count in bought]
 
 
-def cloths(work: list) -> list:
-    """(width [m], dry weight [kg/m2], length [m]) of each cloth. work: as `boat_surfaces.laid` gives it"""
-    rolls = {}  # type: dict
-    for row, given, found in work:
-        if row["work"] == SHEATHE:
-            key = given["cloth_width"], given["cloth_weight"]
-            rolls[key] = rolls.get(key, 0.0) + found.cloth
-    return [key + (rolls[key],) for key in sorted(rolls)]
-
-
 def saved(work: list) -> Saved:
     """What leaving out the cloth, a third coat or the fairing saves. work: as `boat_surfaces.laid` gives it
 

@@ -14,7 +14,7 @@ def call(text: str, memo: None = None, language: str = "en") -> "str | None":
 def answered(text: str, memo: None = None, language: str = "en") -> "dict | None":
     """JSON in, what JSON can hold out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
     {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length", "chosen"} looks at a link that
-    came;
+    came; {"seal": pairs, "build"} closes the pairs of a link that the page made;
     {"file": name, "pairs" or "rows", ...} makes a file of it.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
@@ -31,6 +31,8 @@ def answered(text: str, memo: None = None, language: str = "en") -> "dict | None
         return late("saved_file").filed(asked, memo, language)
     if "screen" in asked:
         return moves.asked(asked["screen"], asked["pairs"], memo, language)
+    if "seal" in asked:
+        return {"link": late("handover").sealed(asked["seal"], asked["build"])}
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
     if "hand" in asked or "brought" in asked:
         if "hand" in asked:

@@ -2,9 +2,9 @@
 from collections import namedtuple
 
 from ..forms import inputs, links
-from ..forms.declared import needless
+from ..forms.declared import missing, needless
 from ..forms.late import late
-from ..forms.memo import Memo
+from ..forms.memo import Memo, memo_of, once
 from ..forms.types import Module
 from ..words.languages import Reader
 from ..words.lines import as_data, set_apart
@@ -113,14 +113,24 @@ def understood(values: dict, who: Reader) -> list:
     return [[path, text] for path, text, typed in found if not needless(text, typed, who.language.decimal)]
 
 
+def _said_before(values: dict, move: Module, who: Reader) -> dict:
+    """Its lines as they were said last to such a reader, by name."""
+    return memo_of(values).under((move, who.units, who.language.name))
+
+
+def _checked(move: Module, values: dict) -> list:
+    """What its checks find, once for what is shown first and for the rest."""
+    return once(values, move.CHECKS, lambda: inputs.checked(move.CHECKS, values))
+
+
 def _answered(move: Module, values: dict, errors: list, who: Reader) -> dict:
-    errors = errors or inputs.checked(move.CHECKS, values)
+    errors = errors or _checked(move, values)
     if errors:
         told = [{"field": e.field, "message": said(e.message, who)} for e in errors]
         return {"errors": told, "lines": [], "figures": [], "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
     steps = getattr(move, "steps", None)
-    found = {"errors": [], "lines": as_data(move.answer(values), who),
+    found = {"errors": [], "lines": as_data(move.answer(values), who, _said_before(values, move, who)),
              "figures": in_text(figures(values), who) if figures else [],
              "leads": in_text(leads(values), who) if leads else []}
     sift = getattr(move, "sift", None)
@@ -183,7 +193,7 @@ def first(name: str, pairs: list, memo: "Memo | None" = None, language: str = "e
     values, errors = _one_typed(name, pairs, memo) or inputs.read(screen_inputs(name, memo), links.tree(pairs), memo)
     own = dict(SCREENS)[name][0]
     move = module(own)
-    if errors or inputs.checked(move.CHECKS, values):
+    if errors or _checked(move, values):
         return {"answers": []}
     memo.under(SHOWN)[SHOWN] = (name, pairs, values)
     lines, figures = move.first(values)
@@ -194,30 +204,34 @@ def first(name: str, pairs: list, memo: "Memo | None" = None, language: str = "e
 def _one_typed(name: str, pairs: list, memo: Memo) -> "tuple | None":
     """(values, errors) where the text of one number differs from what was shown last: only that is read; or None."""
     shown, before, values = memo.under(SHOWN).get(SHOWN, (None, None, None))
-    if shown != name or len(before) != len(pairs):
+    if shown != name or len(before) != len(pairs) or inputs.TYPED_IN in values["_tree"]:
         return None
-    typed = [new for old, new in zip(before, pairs) if old != new]
-    if len(typed) != 1 or [pair[0] for pair in before] != [pair[0] for pair in pairs]:
+    typed = [both for both in zip(before, pairs) if both[0] != both[1]]
+    if len(typed) != 1 or typed[0][0][0] != typed[0][1][0] or missing(typed[0][1][1]):
         return None
+    path, text = typed[0][1]
+    front, understood = [], values["_understood"]
     for item in screen_inputs(name, memo):
-        if item.name == typed[0][0] and item.alone and not [1 for pair in pairs if pair[0] == item.name][1:]:
+        if item.name == path and item.alone and not [1 for pair in pairs if pair[0] == path][1:]:
             tree = dict(values["_tree"])
-            tree[item.name] = typed[0][1]
-            values, errors = dict(values, _tree=tree, _made={}, _understood=[]), []
+            tree[path] = text
+            told = [one for one in understood if one[0].partition(".")[0] in front]
+            values, errors = dict(values, _tree=tree, _made={}, _understood=told), []
             inputs.read_into(values, (item,), tree, "", errors)
+            front.append(path)
+            told.extend([one for one in understood if one[0].partition(".")[0] not in front])
             return values, errors
+        front.append(item.name)
     return None
 
 
 def asked(name: str, pairs: list, memo: "Memo | None" = None,
            language: str = "en") -> dict:
-    """A screen's answer to pairs; what was shown of them a moment ago is not reckoned again."""
-    memo, tree = memo or Memo(), links.tree(pairs)
-    values, errors = inputs.read(screen_inputs(name, memo), tree, memo)
-    screen_shown, pairs_shown, before = memo.under(SHOWN).get(SHOWN, (None, None, None))
-    if (screen_shown, pairs_shown) == (name, pairs):
-        values["_made"] = before.get("_made", {})
-    return screen(name, tree, (values, errors), language=language)
+    """A screen's answer to pairs; what was read and reckoned to show them a moment ago is not done again."""
+    shown = memo.under(SHOWN).get(SHOWN) if memo else None
+    if shown and shown[0] == name and shown[1] == pairs:
+        return screen(name, shown[2]["_tree"], (shown[2], []), language=language)
+    return screen(name, links.tree(pairs), memo=memo, language=language)
 
 
 def screen(name: str, tree: dict, read: "tuple | None" = None, memo: "Memo | None" = None,
@@ -234,15 +248,20 @@ def screen(name: str, tree: dict, read: "tuple | None" = None, memo: "Memo | Non
     answers, who = [], reader(values["units"], language)
     for own in dict(SCREENS)[name]:
         move = module(own)
-        mine = ["units"]
-        for item in move.INPUTS:
-            mine.append(item.name)
-            mine.extend(item.extra_names())
-        answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine], who)])
+        answers.append([own, _answered(move, values, errors and _of_move(move, errors), who)])
     matters = late("current_caution").caution  # with all cautions behind it: the first figures need not wait for them
     caution, bar, signs = matters(values, answers)
     return {"answers": answers, "understood": understood(values, who), "caution": said(caution, who),
             "bar": said(bar, Reader(who.messages, who.language, who.units, True)), "signs": in_text(signs, who)}
+
+
+def _of_move(move: Module, errors: list) -> list:
+    """Those of its own inputs."""
+    mine = ["units"]
+    for item in move.INPUTS:
+        mine.append(item.name)
+        mine.extend(item.extra_names())
+    return [error for error in errors if error.field.partition(".")[0] in mine]
 
 
 def about(name: str, who: Reader) -> dict:

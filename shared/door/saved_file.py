@@ -1,8 +1,7 @@
 """Saved file: a file of what stands on a screen, made where it stands: without a server, and of the same program."""
 import json
 
-from ..boat import phases
-from ..boat.boat_lines import BOUGHT
+from ..boat import boat_lines
 from ..boat.cut_drawing import cut_figures
 from ..files import calendar, drawn, table_rows, tables
 from ..forms import inputs, links
@@ -13,6 +12,8 @@ from ..kit import log
 from ..kit.log_lines import seam, what
 from ..mix.label_words import parts_said
 from ..seam.joint_lines import CALLED
+from ..surface import sheathing
+from ..surface.sheathing_lines import WAYS
 from ..words.languages import Reader
 from ..words.messages import message
 from ..words.messages import unit as unit_said
@@ -29,12 +30,12 @@ TYPES = {"csv": "text/csv", "svg": "image/svg+xml", "dxf": "image/vnd.dxf", "ics
 CLOCK = "clock"  # a time of the day
 # of a table: its move, rows, and of each column (name of the row, heading, unit or "", decimals, to which side)
 TABLES = {
-    "shopping": (lambda found: table_rows.shopping(found, phases.cloths(found.surfaces)), (
+    "shopping": (table_rows.shopping, (
         ("item", "file-item", "", 0, ""), ("count", "boat-joint-copies", "", 0, UP),
         ("mass", "file-mass", "kg", 3, UP), ("length", "boat-joint-length", "m", 2, UP),
         ("width", "joint-layer-width", "mm", 1, NEAREST), ("areal_weight", "joint-layer-weight", "g/m2", 1, NEAREST))),
     "cuts": (table_rows.cuts, (
-        ("piece", "file-piece", "", 0, ""), ("material", "boat-remnant-of", "", 0, ""),
+        ("piece", "file-piece", "", 0, ""), ("material", "kind-roll-of", "", 0, ""),
         ("width", "joint-layer-width", "mm", 1, NEAREST), ("areal_weight", "joint-layer-weight", "g/m2", 1, NEAREST),
         ("length", "boat-joint-length", "m", 3, UP), ("stock", "file-stock", "", 0, ""),
         ("joint", "boat-joint", "", 0, ""), ("face", "file-face", "", 0, ""))),
@@ -89,7 +90,7 @@ def filed(asked: dict, memo: "Memo | None" = None, language: str = "en") -> dict
 
 def cut_sheets(found: Found, who: Reader) -> list:
     """All that a boat's list cuts, drawn at true size. found: `boat.BoatResult`"""
-    return moves.in_text(cut_figures(found.tapes, found.plies, True), who)
+    return moves.in_text(cut_figures(found.cuts, True), who)
 
 
 def _told(name: str, ending: str, text: str) -> dict:
@@ -132,13 +133,12 @@ def _cell(value: Given, column: tuple, names: "list | tuple", who: Reader) -> Gi
 def _called(name: str, value: str, names: "list | tuple") -> Said:
     """What a program calls something, as people do."""
     if name == "face":
-        return CALLED[value]
+        return CALLED.get(value) or WAYS[value == sheathing.ACROSS]
     if name == "stock":
         return "boat-remnant" if value == "remnant" else "file-stock.roll"
     if value.startswith("part_"):
         return names[table_rows.LETTERS.index(value[-1])]
-    return {"tape": "joint-tape", "ply": "joint-ply", "filler": "boat-filler",
-            "cloth": "sheathing-cloth", "light_filler": "fairing-light"}.get(value) or BOUGHT[value][0]
+    return boat_lines.CALLED.get(value) or boat_lines.BOUGHT[value][0]
 
 
 def _log(asked: dict, memo: "Memo | None", language: str) -> str:

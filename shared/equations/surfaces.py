@@ -22,6 +22,22 @@ def girth_area(length: float, girths: "tuple[float, ...]") -> float:
     return length * (sum(girths) - (girths[0] + girths[-1]) / 2) / (len(girths) - 1)
 
 
+def widest(length: float, girths: "tuple[float, ...]", low: float, high: float) -> float:
+    """The widest place of a face between two distances along it; the width changes evenly between two stations.
+
+    length: along the face [m]; girths: across it at equal distances [m]; low, high: from the first of them on [m]
+    returns: [m]; beyond both ends the widest of all
+    >>> round(widest(2.0, (1.0, 0.5), 0.5, 1.5), 6), widest(3.0, (0.4, 1.2, 0.8), 1.0, 2.0), widest(2.0, (1.2,), 0, 1)
+    (0.875, 1.2, 1.2)
+    """
+    found = []  # type: list
+    for place, (one, other) in enumerate(zip(girths, girths[1:])):
+        some, more = [min(max(at * (len(girths) - 1) / length - place, 0), 1) for at in (low, high)]
+        if some < more:
+            found += [one + (other - one) * some, one + (other - one) * more]
+    return max(found or girths)
+
+
 def coats_mass(face: float, edge: float, first: float, later: float, coats: int, soaks: float) -> float:
     """What stays on the wood:
         m = c_1 (A + f a) + (n - 1) c (A + a)

@@ -8,19 +8,17 @@ BY_METRE = {"backing": "length"}  # of what else is bought, all the rest by the 
 
 def lists(found: Like) -> list:
     """(material, one list of a width). found: a `boat.BoatResult`"""
-    return [("tape", one) for one in found.tapes] + [("ply", one) for one in found.plies]
+    return [(of, one) for of, lists in found.cuts for one in lists]
 
 
-def shopping(found: Like, cloths: list) -> list:
-    """What is bought: an item each, by mass, by length or by count. cloths: (width, areal weight, length) of each"""
+def shopping(found: Like) -> list:
+    """What is bought: an item each, by mass, by length or by count."""
     rows = [{"item": "part_" + LETTERS[place], "mass": mass} for place, mass in enumerate(found.parts or ())]
     if found.mixed.filler > 0:
         rows.append({"item": "filler", "mass": found.mixed.filler})
     for material, one in lists(found):
         rows.append({"item": material, "length": sum(one[3]) / 1000, "count": one[4].rolls, "width": one[0],
                      "areal_weight": one[1]})
-    rows += [{"item": "cloth", "length": length, "width": width, "areal_weight": areal}
-             for width, areal, length in cloths]
     light = sum([one.light for one in found.phases])
     rows += [{"item": "light_filler", "mass": light}] if light else []
     return rows + [{"item": key, BY_METRE.get(key, "count"): many} for key, many in found.bought if many]

@@ -235,11 +235,17 @@ class Group(Input):
         rows: list = []
         errors: list = []
         for place, tree in enumerate(typed):
-            if self._empty(tree):
-                if self.gaps:
-                    rows.append(None)
-                continue
-            rows.append(self._row(tree, path, place, values, errors, given))
+            prefix = "{}.{}.".format(path, place)
+            row = self._kept(tree, prefix, values)
+            if row is None:
+                if self._empty(tree):
+                    if self.gaps:
+                        rows.append(None)
+                    continue
+                row = self._row(tree, prefix, place, values, errors)
+            if given:  # a default is not echoed
+                values["_understood"].extend(row["_understood"])
+            rows.append(row)
         if errors:
             raise Several(errors)
         if len(rows) < self.least and not [1 for other in self.beside if other.has_rows(values["_tree"])]:
@@ -248,29 +254,34 @@ class Group(Input):
 
     def _empty(self, row: dict) -> bool:
         """Whether nobody has typed anything in a row, so that it is none."""
-        return all([missing(row[key]) or key == "units" or self._rests(key, row[key]) for key in row])
+        for key in row:
+            if not (missing(row[key]) or key == "units" or self._rests(key, row[key])):
+                return False
+        return True
 
     def _rests(self, key: str, text: Given) -> bool:
         """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row."""
         return key in self.left_alone and text == self.left_alone[key]
 
-    def _row(self, tree: dict, path: str, place: int, values: dict, errors: list, given: bool) -> dict:
-        """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
-        prefix = "{}.{}.".format(path, place)
+    def _kept(self, tree: dict, prefix: str, values: dict) -> "dict | None":
+        """A row as it was read, where it has not changed since the last key press."""
+        kept = memo_of(values).under(self).get(prefix)
+        if kept and kept["_tree"] == tree and kept["units"] == values["units"] and (
+                kept["_tools"] == values.get("_tools", {})):
+            return kept
+        return None
+
+    def _row(self, tree: dict, prefix: str, place: int, values: dict, errors: list) -> dict:
+        """One row, which has changed."""
         own = tree.get("units")  # a row of the log says which it was typed in
         if own in SYSTEMS and own != values["units"]:
             tree = with_units(self.fields, tree, own, values.get("_tools", {}))
-        known, tools = memo_of(values).under(self), values.get("_tools", {})
-        kept = known.get(prefix)
-        if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree or kept["_tools"] != tools:
-            kept = {"units": values["units"], "_tools": tools, "_tree": tree, "_understood": [],
-                    "_memo": values["_memo"], "place": place}
-            before = len(errors)
-            read_into(kept, self.fields, tree, prefix, errors)
-            if len(errors) == before and only_text(tree):
-                known[prefix] = kept
-        if given:
-            values["_understood"].extend(kept["_understood"])
+        kept = {"units": values["units"], "_tools": values.get("_tools", {}), "_tree": tree, "_understood": [],
+                "_memo": values["_memo"], "place": place}
+        before = len(errors)
+        read_into(kept, self.fields, tree, prefix, errors)
+        if len(errors) == before and only_text(tree):
+            memo_of(values).under(self)[prefix] = kept
         return kept
 
     def with_units(self, typed: Given, system: str, tree: dict, tools: dict) -> Given:

@@ -42,7 +42,8 @@ def steps(found: Found, values: Values) -> "list[dict]":
 
 
 def _step(found: Found, one: Found, values: Values) -> dict:
-    own = {"ran": one.name, "pours": [], "what": "", "other": "", "ends": ""}
+    own = {"ran": one.name, "pours": [], "what": "", "other": "", "ends": "",
+           "measures": bool(one.mass or one.volume)}
     if one.key.startswith("pour_"):
         name = one.key[5:]
         own.update(what=MIXES[name], pours=_pour(found, one, name, values))

@@ -106,8 +106,8 @@ Glued = namedtuple("Glued", ("bond", "primed", "neat", "glue", "resin", "mix", "
 Scarf = namedtuple("Scarf", ("bevel", "joined", "shear", "pull", "steep", "wanted"))
 # lines of glue; former: radius [m], None without a bend; strain [-]; tight: below what dry wood takes cold; clamps
 Bent = namedtuple("Bent", ("lines", "former", "strain", "tight", "clamps"))
-# needed: from mixing until the thickened rest is in place [s]; lasts: what is in the cup [s]; big: too much for one cup
-# enough: one pot does
+# needed: from mixing until the thickened rest is in place [s]; lasts: what is in the cup [s]; big: from so much on it
+# is too much for one cup [kg], else 0; enough: one pot does
 OnePot = namedtuple("OnePot", ("needed", "lasts", "big", "enough"))
 
 
@@ -176,7 +176,8 @@ def _one_pot(values: Values, mix: float, bond: float) -> "OnePot | None":
     spread = BY_KEY["coat_pace"].value * bond
     needed = pots.MIX_LIQUID + 2 * spread + values["soak"] + pots.MIX_PUTTY + spread
     lasts = usable(batch(values["system"], "cup", mix, values["air"])).time
-    big = mix >= pots.BIG
+    big = pots.big(values["air"])
+    big = big if mix >= big else 0
     return OnePot(needed, lasts, big, needed <= lasts and not big)
 
 

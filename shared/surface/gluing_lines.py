@@ -1,5 +1,4 @@
 """Gluing lines: what is said of a glue-up. found: a `gluing.Glued`"""
-from ..catalogue.cautions import FROM
 from ..catalogue.surfaces import BEND_COLD, BUTT_REACHES, GAP_GLUE, SCARF_LEAST
 from ..forms.types import Found, Values
 from ..words.lines import ANSWER, ASK, MORE, SAY, Line, line, words
@@ -42,7 +41,8 @@ def _warnings(found: Found) -> list[Line]:
         lines.append(warning("tight", "gluing-tight", message(
             "gluing-tight.text", times=number(bare(BEND_COLD, 1)))))
     if found.pot and found.pot.big:
-        lines.append(warning("big_pot", "gluing-two-pots", message("gluing-two-pots.big", mass=fact("g", FROM[0][1]))))
+        lines.append(warning("big_pot", "gluing-two-pots", message(
+            "gluing-two-pots.big", mass=fact("g", found.pot.big))))
     elif found.pot and not found.pot.enough:
         lines.append(warning("two_pots", "gluing-two-pots", message(
             "gluing-two-pots.text", needed=quantity(found.pot.needed, "min", UP, 0),

@@ -15,9 +15,9 @@ SOME = 0.2  # kg; a film is as thick whatever the pot held
 SMALLEST = 0.01  # kg
 EASE = {LEVEL: POSITIONS[0][2], LEANS: POSITIONS[0][2], UPRIGHT: POSITIONS[1][2]}  # under: the last of them
 
-# reach: of one pot [m2]; count: of pots; mass: of each, all that is mixed [kg]; window: of a film [s]; by_heat: a
-# larger pot would still be laid in time, but is too big for one cup
-Pots = namedtuple("Pots", ("reach", "count", "mass", "window", "by_heat"))
+# reach: of one pot [m2]; count: of pots; mass: of each, all that is mixed [kg]; window: of a film [s]; big: a larger
+# pot would still be laid in time, but from so much on is too big for one cup [kg], 0 where the film binds
+Pots = namedtuple("Pots", ("reach", "count", "mass", "window", "big"))
 
 
 def pace_of(pace: float, lie: str) -> float:
@@ -46,9 +46,19 @@ def pots_for(values: Values, area: float, mix: float, pace: float) -> "Pots | No
     if window is None:
         return None
     reach = max(1e-6, surfaces.reach(window, MIX_LIQUID, pace))
-    by_time, by_heat = ceiling(area / reach), cups_for(mix, values["air"], values["cup"])
+    air, by_time = values["air"], ceiling(area / reach)
+    by_heat = cups_for(mix, air, values["cup"])
     count = max(1, by_time, by_heat)
-    return Pots(area / count, count, mix / count + values["cup"], window, by_heat > by_time)
+    return Pots(area / count, count, mix / count + values["cup"], window, big(air) if by_heat > by_time else 0)
+
+
+def big(air: float) -> float:
+    """What the cautions call a big batch, from so much on [kg]. air [K]
+
+    >>> big(293.15), big(303.15)
+    (0.3, 0.15)
+    """
+    return BIG_WARM if air >= WARM else BIG
 
 
 def cups_for(mix: float, air: float, left: float) -> int:
@@ -57,5 +67,4 @@ def cups_for(mix: float, air: float, left: float) -> int:
     >>> cups_for(0.293, 293.15, 0.006), cups_for(0.295, 293.15, 0.006), cups_for(0.2, 303.15, 0.006)
     (1, 2, 2)
     """
-    most = (BIG_WARM if air >= WARM else BIG) - left
-    return max(1, ceiling(mix / max(most, SMALLEST) * (1 + 1e-6)))
+    return max(1, ceiling(mix / max(big(air) - left, SMALLEST) * (1 + 1e-6)))

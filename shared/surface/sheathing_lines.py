@@ -5,7 +5,10 @@ from ..words.lines import ANSWER, ASK, MORE, SAY, Line, line, words
 from ..words.messages import along, fact, length, listed, message, quantity
 from ..words.numbers import UP
 from . import faces
+from .strips_drawing import strips_said
 from .surface_lines import area_line, pot_lines, thin, warning, weight
+
+WAYS = ("sheathing-way.along", "sheathing-way.across")
 
 
 def say(found: Found, values: Values) -> list[Line]:
@@ -16,7 +19,7 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.append(line("mix", "sheathing-mix", found.mix, "kg", quantity(found.mix, "g", UP), rank=ANSWER,
                       rough="sheathing-mix.rough"))
     lines.append(line("cloth", "sheathing-cloth", found.cloth, "m", message(
-        "sheathing-cloth.text", length=along(found.cloth, UP), width=length(values["cloth_width"])), rank=ANSWER,
+        "joint-ply.text", length=along(found.cloth, UP), width=length(values["cloth_width"])), rank=ANSWER,
         rough="sheathing-cloth.rough"))
     lines.extend(pot_lines(found.pots, "surface-pots.cloth"))
     lines.extend([_cut(cut) for cut in found.cuts])
@@ -37,13 +40,11 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def _cut(cut: Found) -> Line:
     """The strips of one row."""
-    text = message("sheathing-strips.across" if cut.across else "sheathing-strips.along", count=cut.count,
-                   length=along(cut.each, UP))
     joins: Said = "sheathing-strips.no-join"
     if cut.joins:
         joins = message("sheathing-strips.joins", joins=listed([along(one) for one in cut.joins]))
-    return line("strips_" + str(cut.place + 1), message("sheathing-strips", place=cut.place + 1), cut.count, "", text,
-                rough=joins)
+    return line("strips_" + str(cut.place + 1), message("sheathing-strips", place=cut.place + 1), len(cut.lengths), "",
+                listed([strips_said(cut), WAYS[cut.across]], "plain"), rough=joins)
 
 
 def _made_of(found: Found) -> list[Line]:

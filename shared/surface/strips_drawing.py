@@ -1,11 +1,18 @@
 """Strips drawing: one face with the strips of cloth on it, and where they join."""
 from ..drawing.shapes import figure
 from ..drawing.sheet import EDGE, WIDTH, Sheet
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.messages import along, listed, message
+from ..words.messages import row as words_of
 from ..words.numbers import UP
 
 MOST_WRITTEN = 6  # joins beside each other that can still be read
+
+
+def strips_said(cut: Found) -> Said:
+    """"3 × 3.1 m", or each length where they differ. cut: a `sheathing.Cut`"""
+    each = [along(long, UP) for long in cut.lengths]
+    return words_of([len(each), each[0]], " × ") if min(cut.lengths) == max(cut.lengths) else listed(each, "plain")
 
 
 def strips(cut: Found, values: Values) -> dict:
@@ -20,7 +27,7 @@ def strips(cut: Found, values: Values) -> dict:
     edge = [(0.0, 0.0)] + [(step * place, one) for place, one in enumerate(widths)]
     if len(widths) == 1:
         edge.append((run, wide))
-    sheet = Sheet([(0.0, 0.0), (run, wide)], top=26)
+    sheet = Sheet([(0.0, 0.0), (run, wide)], top=40)
     shapes = [sheet.area("panel", edge + [(run, 0.0)])]
     for join in cut.joins:
         for side in (-values["lap"] / 2, values["lap"] / 2):
@@ -32,8 +39,8 @@ def strips(cut: Found, values: Values) -> dict:
             sheet.write("dimension", x, y - 6 if cut.across else y + 4, along(join))
         sheet.rule("leader", *[sheet.one(*point) for point in (
             ((join, 0.0), (join, wide)) if cut.across else ((0.0, join), (run, join)))])
-    sheet.write("label", EDGE, 16, message("sheathing-drawing.strips", count=cut.count, length=along(cut.each, UP)),
-                "start")
-    told = message("sheathing-drawing.told", count=cut.count, joins=listed([along(join) for join in cut.joins])) if (
+    sheet.write("label", EDGE, 16, strips_said(cut), "start")
+    told = message("sheathing-drawing.told", count=len(cut.lengths),
+                   joins=listed([along(join) for join in cut.joins])) if (
         cut.joins) else "sheathing-drawing.told-one"
     return figure("strips", "sheathing-drawing", WIDTH, sheet.bottom + EDGE, shapes + sheet.measures(), told)

@@ -1,5 +1,4 @@
 """Surface lines: what all moves of a surface say alike: pots, films, faces."""
-from ..catalogue.cautions import FROM
 from ..forms.types import Found, Said
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, words
 from ..words.messages import fact, message, quantity
@@ -21,13 +20,13 @@ def pot_lines(found: "Found | None", label: Said) -> list[Line]:
     worked; label: what they are for"""
     if found is None:
         return [words("no_film_time", "surface-no-pot-life", "surface-no-pot-life.text", rank=ASK)]
-    bound = message("surface-pots.by-heat", mass=fact("g", FROM[0][1])) if found.by_heat else message(
+    bound = message("surface-pots.by-heat", mass=fact("g", found.big)) if found.big else message(
         "surface-pots.by-film", time=quantity(found.window, "min", DOWN, 0))
     return [line("largest", label, found.mass, "kg", message(
         "surface-pots.text", count=found.count, mass=quantity(found.mass, "g", UP)), rough=bound,
         caution="surface-pots.caution"),
         line("reach", "surface-reach", found.reach, "m2", quantity(found.reach, "m2", DOWN, digits=2), rank=BESIDE,
-             rough="" if found.by_heat else "surface-reach.rough")]
+             rough="" if found.big else "surface-reach.rough")]
 
 
 def area_line(area: float) -> Line:

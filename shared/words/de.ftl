@@ -2493,11 +2493,11 @@ sheathing-fold =
     .weave = Gewebe füllen
 sheathing-cloth-weight = Gewebe, Gewicht trocken
 sheathing-cloth-width = Gewebebreite
-    .narrow = Zu viele Bahnen auf einer Fläche. Breiteres Gewebe eingeben.
+    .narrow = Zu viele Bahnen. Breiteres Gewebe eingeben.
 sheathing-cloth-layers = Lagen Gewebe
 sheathing-ply-wanted = über dem Gewebe
 sheathing-way = Richtung der Bahnen
-    .fewest = was weniger Gewebe braucht
+    .fewest = quer, wenn ein Zehntel weniger
     .along = der Länge nach
     .across = quer zur Länge
 sheathing-lap = Überlappung zweier Bahnen
@@ -2519,8 +2519,7 @@ sheathing-dry = Holz zuerst versiegeln
 sheathing-mix = Harz insgesamt
     .rough = Tränken, Füllen, Reserve, Reste, aufgerundet (aus dem Gedächtnis und unsere Einschätzung)
 sheathing-cloth = Gewebe
-    .text = { $length }, { $width } breit
-    .rough = alle Lagen mit Überlappung, aufgerundet. Ohne Reststücke.
+    .rough = alle Lagen mit Überlappung, aufgerundet
 sheathing-fill = Gewebe füllen
     .text = { $count ->
           [one] { $mass } in { $count } Schicht zu { $each }
@@ -2536,14 +2535,6 @@ sheathing-ply = Abreißgewebe spart eine Füllschicht
 sheathing-deep-weave = Gewebe tiefer als dick?
     .text = Tiefer als alle Lagen. Einheit prüfen.
 sheathing-strips = Bahnen auf Fläche { $place }
-    .along = { $count ->
-          [one] { $count } längs, { $length } lang
-         *[other] { $count } längs, je { $length } lang
-      }
-    .across = { $count ->
-          [one] { $count } quer, { $length } lang
-         *[other] { $count } quer, je { $length } lang
-      }
     .no-join = keine Überlappung
     .joins = Mitte jeder Überlappung ab der ersten Kante: { $joins }
 sheathing-glass = Glas, gelegt
@@ -2555,9 +2546,8 @@ sheathing-depth = Tiefe des Gewebes
     .rough = unsere Einschätzung, wenn nichts eingegeben
 sheathing-lapped = Fläche der Überlappungen
 sheathing-drawing = Gewebebahnen
-    .strips = { $count } × { $length }
-    .told = Fläche mit { $count } Gewebebahnen, Überlappung bei { $joins } ab der ersten Kante.
-    .told-one = Eine Fläche, eine Bahn.
+    .told = { $count } Gewebebahnen. Mitte jeder Überlappung ab der ersten Kante: { $joins }
+    .told-one = Eine Bahn
 fairing-depths = Messungen unter der Straklatte
     .help = Über die Fläche verteilt, hohe Stellen als 0: 0 : 1,5 : 2. Gilt statt der Tiefe.
 fairing-depth = Mittlere Tiefe
@@ -2738,19 +2728,14 @@ boat-temperature = Temperatur von Holz und Luft
 boat-most = Größte gewünschte Mischung
     .little = Größte gewünschte Mischung: mehr, als in Beutel und Becher bleibt
 boat-filler-dose = Füllstoff auf { "100 g" } Epoxid
-boat-roll = Rollenlänge Glasband
+boat-roll = Rollenlänge Glasband, Gewebe
 boat-ply-roll = Rollenlänge Abreißgewebe
 boat-remnants = Vorhandene Reststücke
 boat-remnant = Reststück
-boat-remnant-of = Material
-    .tape = Glasband
-    .ply = Abreißgewebe
 boat-remnant-length = Länge
 boat-remnant-name = Name
 boat-least = Kleinster Hohlkehlradius
-boat-reach-long =
-    .tape = Stücke nicht länger als eine Rolle Glasband
-    .ply = Stücke nicht länger als eine Rolle Abreißgewebe
+boat-reach-long = Stücke nicht länger als eine Rolle { $what }
 boat-thousands = { $thousands } { $rest }
 boat-many-angles = { $joint }: alle Verbindungen: { $count } Winkel, höchstens { $most }. Weniger eingeben oder Boot teilen
 boat-many-pieces =
@@ -2759,9 +2744,7 @@ boat-many-pieces =
 boat-many-faces =
     .copies = { $joint }: alle Verbindungen: { $count } Arbeitsflächen, höchstens { $most }. Weniger eingeben oder Boot teilen
     .length = { $joint }: alle Verbindungen: { $count } Arbeitsflächen, höchstens { $most }. Kürzere Naht eingeben oder Boot teilen
-boat-many-rolls =
-    .tape = { $length } Glasband: mehr als { $most } Rollen je { $roll }. Längere Rollen eingeben oder Boot teilen
-    .ply = { $length } Abreißgewebe: mehr als { $most } Rollen je { $roll }. Längere Rollen eingeben oder Boot teilen
+boat-many-rolls = { $length } { $what }: mehr als { $most } Rollen je { $roll }. Längere Rollen eingeben oder Boot teilen
 boat-batches = Zu mischen
     .text =
         { $count ->
@@ -2816,12 +2799,6 @@ boat-cost = Preis dieser Gebinde
     .rough = { $boat } am Boot, { $waste } in Bechern, Werkzeug und Reserve, { $left } bleibt übrig
 boat-cheapest = Gebinde, kleinster Preis
     .rough = Preis { $cost }, { $over } { $part } bleibt übrig
-boat-tape =
-    .pieces =
-        { $count ->
-            [one] 1 Stück
-           *[other] { $count } Stücke
-        } mit Überlappung
 boat-ply =
     .pieces =
         { $count ->
@@ -2918,8 +2895,6 @@ demo-boat =
 
 ## Cutting
 
-cut-tape = Glasband { $width }, { $weight }
-cut-ply = Abreißgewebe { $width }
 cut-roll = Rolle { $count }
 cut-remnant = Reststück, { $length }
     .named = { $name }, { $length }
@@ -4114,6 +4089,10 @@ clock-page =
     .try-alarm = Alarm probieren
     .aloud = Vorlesen
     .awake = Bildschirm anlassen
+unheard-notify = Mitteilung am Ende der Topfzeit
+unheard-sound = Kein Ton, bis diese Seite angetippt wird.
+unheard-denied = Dieser Browser sperrt Mitteilungen. Covemix im Blick behalten.
+unheard-granted = Eine Mitteilung kommt, wenn Covemix nicht zu sehen ist. Ein Telefon kann sie verzögern: rechtzeitig nachsehen.
 welcome-mix = Abmessen
 welcome-seam = Eine Naht machen
 welcome-boat = Ein Boot planen
@@ -4217,6 +4196,13 @@ card-blank =
     .seam = Naht
     .who = Gemischt von
     .outcome = Ergebnis
+card-class = Karten für einen Kurs, bis { $most }
+    .number = { $number } von { $all }: { $title }
+    .name = Name
+    .empty = Leerer Becher wiegt
+    .full = Becher mit Mischung wiegt
+    .met = Härter kam dazu um
+    .stiff = Zog an um
 spreader-page =
     .print = Mit 100 % drucken
 files-page =
@@ -4589,6 +4575,12 @@ backup-address = Dieses Telefon behält alles unter der Adresse { $address }. Un
 ## Run: a batch of a plan from the wood to the peel ply, a step at a time
 
 run-go = Nächster Ansatz, Schritt für Schritt
+knock-off = Doppelt klopfen: aus
+knock-on = Doppelt klopfen: ein
+knock-try = Telefon auf die Werkbank legen. Zur Probe daneben zweimal klopfen.
+knock-felt = Gespürt. Zweimal klopfen: nächster Schritt. Beim Abmessen und beim Start einer Uhr tippen. Auch zwei Hammerschläge können zählen: Rückgängig.
+knock-none = Hier ist kein Bewegungssensor. Stattdessen tippen.
+knock-refused = Dieses Telefon gibt den Bewegungssensor nicht frei. Stattdessen tippen.
 run-calendar = Termine für den Kalender
 run-refused = Kein Ansatz mehr. Siehe Plan.
 run-part = Stück für Helfer

@@ -2588,11 +2588,11 @@ sheathing-fold =
   .weave = Filling the weave
 sheathing-cloth-weight = Dry cloth weight
 sheathing-cloth-width = Cloth width
-  .narrow = Too many strips on one face. Type a wider cloth.
+  .narrow = Too many strips. Type a wider cloth.
 sheathing-cloth-layers = Layers of cloth
 sheathing-ply-wanted = over the cloth
 sheathing-way = Strips run
-  .fewest = whichever takes less cloth
+  .fewest = across if a tenth less
   .along = along the length
   .across = across the length
 sheathing-lap = Lap of two strips
@@ -2614,8 +2614,7 @@ sheathing-dry = Seal the wood first
 sheathing-mix = Resin for all of it
   .rough = wet-out, weave, spare and leftovers, rounded up (from memory and our own judgement)
 sheathing-cloth = Cloth
-  .text = { $length } of { $width }
-  .rough = all layers with laps and edges, rounded up. Remnants not counted.
+  .rough = all layers with laps and edges, rounded up
 sheathing-fill = Fill the weave
   .text = { $count ->
       [one] { $mass } in { $count } coat of { $each }
@@ -2631,14 +2630,6 @@ sheathing-ply = Peel ply saves one fill coat
 sheathing-deep-weave = Is the weave deeper than the cloth?
   .text = It is more than the thickness of all layers. Check its unit.
 sheathing-strips = Strips on face { $place }
-  .along = { $count ->
-      [one] { $count } along, { $length } long
-     *[other] { $count } along, each { $length } long
-    }
-  .across = { $count ->
-      [one] { $count } across, { $length } long
-     *[other] { $count } across, each { $length } long
-    }
   .no-join = no join
   .joins = middle of each lap from the first edge: { $joins }
 sheathing-glass = Glass laid
@@ -2650,9 +2641,8 @@ sheathing-depth = Depth of the weave
   .rough = our own judgement where you typed none
 sheathing-lapped = Area of the laps
 sheathing-drawing = Strips of cloth
-  .strips = { $count } × { $length }
-  .told = A face with { $count } strips of cloth. They lap at { $joins } from the first edge.
-  .told-one = A face that one strip of cloth covers.
+  .told = { $count } strips of cloth. They lap at { $joins } from the first edge.
+  .told-one = One strip of cloth.
 fairing-depths = Readings under the batten
   .help = Spread over the face, high places as 0: 0 : 1.5 : 2. Used instead of the depth.
 fairing-depth = Mean depth
@@ -2836,19 +2826,14 @@ boat-temperature = Wood and air temperature
 boat-most = Largest mix wanted
   .little = Largest mix wanted: type more than what bag and cup keep
 boat-filler-dose = Filler per { "100 g" } of epoxy
-boat-roll = Tape roll length
+boat-roll = Tape and cloth roll length
 boat-ply-roll = Peel ply roll length
 boat-remnants = Remnants at hand
 boat-remnant = Remnant
-boat-remnant-of = Material
-  .tape = tape
-  .ply = peel ply
 boat-remnant-length = Length
 boat-remnant-name = Name
 boat-least = Smallest cove radius
-boat-reach-long =
-  .tape = Pieces cannot be longer than a roll of tape
-  .ply = Pieces cannot be longer than a roll of peel ply
+boat-reach-long = Pieces cannot be longer than a roll of { $what }
 
 # more than one answer takes. $joint: the one that counts most
 boat-thousands = { $thousands },{ $rest }
@@ -2859,9 +2844,7 @@ boat-many-pieces =
 boat-many-faces =
   .copies = { $joint }: all joints make { $count } faces to work on, at most { $most } fit. Type fewer copies, or split the boat into two
   .length = { $joint }: all joints make { $count } faces to work on, at most { $most } fit. Type a shorter seam, or split the boat into two
-boat-many-rolls =
-  .tape = { $length } of tape needs more than { $most } rolls of { $roll }. Type longer rolls, or split the boat into two
-  .ply = { $length } of peel ply needs more than { $most } rolls of { $roll }. Type longer rolls, or split the boat into two
+boat-many-rolls = { $length } of { $what } needs more than { $most } rolls of { $roll }. Type longer rolls, or split the boat into two
 
 boat-batches = To mix
   .text = { $count ->
@@ -2918,11 +2901,6 @@ boat-cost = Cost of these packs
 boat-cheapest = Cheapest packs
   .rough = cost { $cost }, { $over } of { $part } left over
 # how a tape is cut: the parts stand side by side with a semicolon
-boat-tape =
-  .pieces = { $count ->
-    [one] { $count } piece with overlaps
-   *[other] { $count } pieces with overlaps
-  }
 boat-ply =
   .pieces = { $count ->
     [one] { $count } piece
@@ -3026,8 +3004,6 @@ demo-boat =
 
 ## Cutting
 
-cut-tape = Tape { $width }, { $weight }
-cut-ply = Peel ply { $width }
 cut-roll = Roll { $count }
 cut-remnant = Remnant of { $length }
   .named = { $name }, { $length }
@@ -3035,7 +3011,7 @@ cut-remnant = Remnant of { $length }
   .left = Rest of { $remnant }
   .rough = { $used } of { $length } cut off
   .untouched = not cut
-# $what: cut-tape or cut-ply; $stock: cut-roll, cut-remnant, or its name and length
+# $what: one of row-roll; $stock: cut-roll, cut-remnant, or its name and length
 cut-from = { $what }: { $stock }
   .rough = pieces in laying order, { $left } left
 # $length: "2 × 1.55 m"; $numbers: of the pieces, "1 to 4, 7"
@@ -4244,6 +4220,10 @@ clock-page =
   .try-alarm = Try the alarm
   .aloud = Read aloud
   .awake = Keep the screen on
+unheard-notify = Notify me when a pot ends
+unheard-sound = Sound is off until you tap this page.
+unheard-denied = This browser blocks notifications. Keep Covemix in sight.
+unheard-granted = A notification comes if Covemix is out of sight. A phone may delay it: come back in time.
 welcome-mix = Measure a mix
 welcome-seam = Do a seam
 welcome-boat = Plan a boat
@@ -4349,6 +4329,13 @@ card-blank =
   .seam = Seam
   .who = Poured by
   .outcome = How it turned out
+card-class = Cards for a class, up to { $most }
+  .number = { $number } of { $all }: { $title }
+  .name = Name
+  .empty = Empty cup weighs
+  .full = Cup and mix weigh
+  .met = Hardener went in at
+  .stiff = It stiffened at
 spreader-page =
   .print = Print at 100%
 files-page =
@@ -4719,6 +4706,12 @@ backup-address = This phone keeps kit and log under the address { $address }. If
 ## Run: a batch of a plan from the wood to the peel ply, a step at a time
 
 run-go = Next batch, step by step
+knock-off = Double knock: off
+knock-on = Double knock: on
+knock-try = Lay the phone on the bench. Knock twice beside it to try.
+knock-felt = Felt. Knock twice for the next step; tap where you measure or a clock starts. Two hammer blows may count too: Undo.
+knock-none = No motion sensor here. Tap instead.
+knock-refused = This phone refuses its motion sensor. Tap instead.
 run-calendar = Dates for the calendar
 run-refused = No batch is left that can be laid. See Plan.
 run-part = Piece of a helper

@@ -52,15 +52,24 @@ def spans(amounts: Figures) -> list:
     return found
 
 
-def as_data(lines: list, reader: Reader) -> list:
-    """Lines as plain dicts, for JSON, as this reader reads them."""
-    found = []
-    for name, label, value, unit, text, rough, caution, part, rank, span in lines:
-        one = {"name": name, "label": said(label, reader), "value": value, "unit": unit, "text": said(text, reader),
-               "rough": said(rough, reader), "caution": said(caution, reader), "part": part, "rank": rank, "span": span}
-        if rank == ANSWER:
-            one.update(set_apart(label, text, reader))
-        found.append(one)
+def as_data(lines: list, reader: Reader, before: "dict | None" = None) -> list:
+    """Lines as plain dicts, for JSON, as this reader reads them. before: what the last ones were said as, by name: most
+    stay as they are from one key press to the next. Nobody changes them."""
+    found, kept = [], {} if before is None else before
+    for one in lines:
+        known = kept.get(one.name)
+        if not known or known[0] != one:
+            known = kept[one.name] = one, _data(one, reader)
+        found.append(known[1])
+    return found
+
+
+def _data(one: Line, reader: Reader) -> dict:
+    name, label, value, unit, text, rough, caution, part, rank, span = one
+    found = {"name": name, "label": said(label, reader), "value": value, "unit": unit, "text": said(text, reader),
+             "rough": said(rough, reader), "caution": said(caution, reader), "part": part, "rank": rank, "span": span}
+    if rank == ANSWER:
+        found.update(set_apart(label, text, reader))
     return found
 
 

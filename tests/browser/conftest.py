@@ -93,10 +93,16 @@ def fresh(chromium, been=True, **more):
     assert errors == []
 
 
+# files whose phones need no copy, where the server is one that nobody stops: to keep one costs as much as to open it
+UNKEPT = {f"test_{name}.py" for name in (
+    "choices", "clocks", "fast_entry", "kit", "link_view", "log", "parts_on_screen", "patch", "plan", "pour")}
+
+
 @pytest.fixture
-def phone(chromium):
+def phone(request, chromium):
     """A phone of this test's own."""
-    with fresh(chromium) as (page, _):
+    unkept = "standing" in request.fixturenames and request.path.name in UNKEPT
+    with fresh(chromium, service_workers="block" if unkept else "allow") as (page, _):
         yield page
 
 
@@ -160,6 +166,11 @@ def _kept(page, promised):
         if "context was destroyed" not in str(error):
             raise
         return False
+
+
+def body(page, text):
+    """What the body of an async function returns."""
+    return page.evaluate(f"async () => {{ {text} }}")
 
 
 def figure(page, line):

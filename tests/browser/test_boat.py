@@ -150,19 +150,21 @@ ROLLS = """async (rolls) => {
 OWN = [{"name": "Blue tape", "of": "tape", "width": "75", "weight": "300", "length": "30"},
        {"name": "Odd end", "of": "tape", "width": "75 mm", "weight": "300", "length": "3.2 m"},
        {"name": "Core", "of": "tape", "width": "75", "weight": "300", "length": "0.00 m"},
-       {"name": "Sheet", "of": "cloth", "width": "1200", "weight": "200", "length": "9"}]
+       {"name": "Sheet", "of": "cloth", "width": "1200", "weight": "160", "length": "9"}]
 
 
 def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat, standing):
     expect(figure(boat, "putty")).to_be_visible()
     boat.evaluate(ROLLS, OWN)
     boat.get_by_role("button", name="Cut from the kit's rolls").click()
-    expect(boat.locator("[data-notice=row]")).to_contain_text("2 rolls from the kit")
+    expect(boat.locator("[data-notice=row]")).to_contain_text("3 rolls from the kit")
     expect(boat.locator("[name='remnants.1.name']")).to_have_value("Odd end")
     expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text("5.04 m")
+    expect(boat.locator("[name='remnants.2.of']")).to_have_value("cloth")
     expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm"))
+    expect(boat.locator("[data-notice=cut]")).to_have_text(
+        re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm; Sheet: 5\.2\d?\sm"))
     expect(boat.get_by_role("button", name="All is cut")).to_be_hidden()  # what was cut is not cut twice
     boat.locator("[data-notice=cut]").get_by_role("button", name="Undo").click()
     boat.get_by_role("button", name="All is cut").click()
@@ -173,7 +175,7 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     boat.goto(standing.url + "/boat/")
     boat.get_by_role("button", name="Cut from the kit's rolls").click()
     expect(boat.locator("[name='remnants.0.length']")).to_have_value("5.04 m")
-    expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(2)
+    expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(3)
 
 
 LENGTHS = """async () => {

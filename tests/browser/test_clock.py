@@ -373,3 +373,16 @@ def test_a_pot_without_an_answer_yet_is_being_worked_out_and_nothing_failed(phon
     phone.evaluate("window.letGo()")
     expect(pot.locator(".pot-minutes")).to_have_text(re.compile(r"\d\d:\d\d"))
     expect(pot.locator(".pot-trouble")).to_be_hidden()
+
+
+@pytest.mark.parametrize("order", [(1, 15), (15, 1)])
+def test_of_two_pots_the_one_that_ends_first_stands_first_and_on_the_way_to_it(phone, standing, order):
+    """Twenty minutes each, one and fifteen of them gone: five are left, and nobody is told of nineteen."""
+    phone.goto(standing.url + "/clock/")
+    for gone in order:
+        phone.evaluate(ADD, pot_of(20, gone * 60))
+    expect(phone.locator(".pot")).to_have_count(2)
+    expect(phone.locator(".pot-minutes").first).to_have_text(re.compile("^(5:00|4:)"))
+    expect(phone.locator(".nav [data-minutes]")).to_have_attribute("data-minutes", re.compile("^(5:00|4:)"))
+    phone.goto(standing.url + "/")
+    expect(phone.locator(".nav [data-minutes]")).to_have_attribute("data-minutes", re.compile("^(5:00|4:)"))

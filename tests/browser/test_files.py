@@ -61,7 +61,7 @@ def test_a_boat_is_bought_and_cut_by_its_tables(alone):
         assert mass <= bought["Mass [kg]"][item] < mass + 0.0011, "rounded up, by less than a step of a scale"
     assert bought["How many"]["Gloves"] == dict(found.bought)["gloves"]
     cut = table(saved(page, "Cut list (CSV)")[0])
-    pieces = [length for one in (*found.tapes, *found.plies) for length in one[3]]
+    pieces = [length for _, some in found.cuts for one in some for length in one[3]]
     assert sorted(cut["Length [m]"]) == pytest.approx(sorted(length / 1000 for length in pieces), abs=1e-3)
     drawn = ElementTree.fromstring(saved(page, "Cut list, drawn (SVG)")[0])
     texts = [one.text for one in drawn.iter("{http://www.w3.org/2000/svg}text")]

@@ -2,13 +2,15 @@
 import time
 from collections import Counter
 
+import face
 import house
 import pytest
+from covemix.server.build import ASKED, FIGURES
 from covemix.server.pages import PAGES
 from covemix.shared.words.languages import LANGUAGES
 from playwright.sync_api import expect
 
-from .conftest import fresh, keep
+from .conftest import body, fresh, keep
 from .test_targets import SHIFTS
 
 BUILD = house.build()
@@ -18,7 +20,8 @@ MOST = 350_000  # bytes with all headers, over HTTP/1.1
 
 @pytest.fixture
 def sent(served):
-    """What the server has sent, as (path, bytes of body and headers), each time it was asked."""
+    """What the server has sent, as (path, bytes of body and headers), each time it was asked; without what comes once
+    the app is kept (`test_the_face_comes_when_the_app_is_kept_and_not_before`)."""
     sent = []
 
     def counting(app):
@@ -34,7 +37,8 @@ def sent(served):
                 await send(message)
 
             await app(scope, receive, count_and_send)
-            sent.append((scope["path"], count))
+            if not scope["path"].endswith(ASKED):
+                sent.append((scope["path"], count))
 
         return counted
 
@@ -50,7 +54,32 @@ def test_nothing_is_fetched_twice_and_all_of_it_is_within_the_limit(phone, serve
     times = Counter(path.removeprefix("/" + BUILD.base) for path, _ in sent if path.startswith("/v/"))
     assert [path for path, count in times.items() if count > 1] == []
     assert times.keys() & BUILD.later.keys() == set(BUILD.ahead(screen))
+    assert not times.keys() & BUILD.late.keys()
     assert sum(count for _, count in sent) < MOST
+
+
+def test_the_face_comes_when_the_app_is_kept_and_not_before(phone, served):
+    """While the notice that it is kept is held back nothing fetches it; nor does the reader of codes come by itself."""
+    asked = []
+
+    def telling(app):
+        async def told(scope, receive, send):
+            asked.append(scope.get("path", ""))
+            await app(scope, receive, send)
+
+        return told
+
+    served.stop()
+    served.start(wrap=telling)
+    phone.add_init_script("""const post = ServiceWorker.prototype.postMessage;
+window.held = [];
+ServiceWorker.prototype.postMessage = function (...said) { window.held.push(() => post.apply(this, said)); };""")
+    keep(phone, served.url)
+    phone.wait_for_timeout(500)
+    assert not [path for path in asked if path.endswith(ASKED)]
+    phone.evaluate("window.held.forEach((post) => post())")
+    assert body(phone, face.KEPT)
+    assert [path for path in asked if path.endswith(ASKED)] == ["/" + BUILD.base + FIGURES]
 
 
 LATE = 0.3  # s, what the script is held back: long enough for the page to be painted without it

@@ -39,6 +39,15 @@ def test_a_word_finds_a_batch(log):
     expect(log.get_by_text("No batch has all of these words.")).to_be_visible()
 
 
+def test_a_search_finds_the_words_on_the_screen_which_nobody_typed(log):
+    log.get_by_label("Search the log").fill("20% sooner")
+    expect(log.locator(".entry")).to_have_count(1)
+    expect(log.locator(".entry")).to_contain_text("Port chine")
+    log.get_by_label("Search the log").fill("longer")
+    expect(log.locator(".entry")).to_contain_text("Bow")
+    expect(log.locator(".entry")).to_have_count(1)
+
+
 def test_a_batch_is_changed_removed_brought_back_and_poured_again(log):
     log.locator(".entry").nth(0).get_by_role("button", name="Change").click()
     log.get_by_label("Which seam").fill("Stern")

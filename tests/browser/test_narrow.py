@@ -132,3 +132,7 @@ def test_a_list_and_a_name_stand_whole_in_their_field(chromium, strange, wide):
         page.evaluate(OPEN)
         page.evaluate(TYPE, {"joints.0.width": "75 : 100 mm", "joints.0.angle": "142 : 128 : 121"})
         assert page.evaluate(UNREAD) == []
+        page.goto(strange.url + "/surface/")
+        page.locator("[data-form].live").wait_for(state="attached")
+        page.evaluate(TYPE, {"faces.0.widths": "0.5 : 1.1 : 1.3 : 0.9 m"})
+        assert page.evaluate(UNREAD) == []

@@ -1,4 +1,5 @@
 """The run of a seam: one step at a time from the wood to the peel ply, with what is left of each window."""
+import json
 import re
 from pathlib import Path
 
@@ -210,6 +211,25 @@ def test_a_helper_takes_a_piece_by_link_and_sees_the_same_minutes(chromium, phon
         expect(other.locator("dialog.steps")).to_be_hidden()
 
 
+@pytest.mark.parametrize("broken", [lambda link: link.replace("run.part=2", "run.part=1"), lambda link: link[:-40],
+                                    lambda link: link[:-1], lambda link: link.replace("0+s", "9+s")],
+                         ids=["another piece", "cut short", "a letter less", "another age"])
+def test_a_helper_s_link_that_was_changed_on_its_way_is_refused(chromium, phone, standing, broken):
+    phone.clock.install()
+    begin(phone, standing.url, TWO)
+    to(phone, "Clean the edges")
+    steps(phone, "leave").click()
+    phone.get_by_role("button", name="Give a piece to a helper").click()
+    phone.locator("[data-notice=hand]").get_by_role("button", name="Chine").click()
+    link = phone.locator("[data-notice=share]").get_by_role("textbox").input_value()
+    assert broken(link) != link
+    with fresh(chromium) as (other, _):
+        other.goto(broken(link))
+        expect(other.locator("[data-notice=link]")).to_contain_text("cut short or changed on its way")
+        expect(other.locator("dialog.steps")).to_be_hidden()
+        assert not other.evaluate("localStorage['covemix.typed.plan.part']")
+
+
 def test_a_helper_s_own_run_waits_while_a_piece_is_done(phone, standing):
     phone.clock.install()
     begin(phone, standing.url, SEAM)
@@ -248,3 +268,26 @@ def test_the_tub_that_was_weighed_gives_the_dose_and_it_is_kept(run):
     run.locator("[name=thicken][value=yes]").check(force=True)
     expect(figure(run, "own")).to_be_attached()
     expect(run.locator("[name='batches.0.before']")).to_have_count(1)
+
+
+def test_a_clock_that_is_set_ahead_in_sight_takes_its_minutes_off_the_window(run):
+    """Of what must not last too long the older age counts: the steady clock may have stood still."""
+    to(run, "Tool the cove")
+    before = seconds(run)
+    run.clock.set_system_time(run.evaluate("Date.now() / 1000") + 180)
+    run.clock.run_for(3000)
+    until(run, f"""() => {{
+        const [minutes, seconds] = document.querySelector("[data-steps=left]").textContent.split(":");
+        return 60 * minutes + Number(seconds) <= {before - 180};
+    }}""")
+    assert seconds(run) > before - 200
+
+
+def test_the_way_of_a_piece_s_code_is_taken_off_the_helper_s_minutes(phone, standing):
+    """Ten seconds from one screen to the other: the helper never has longer than the run that the piece is of."""
+    phone.clock.install()
+    phone.goto(standing.url + TWO + "&" + HELPED.format(now=phone.evaluate("Date.now()") // 1000))
+    expect(steps(phone, "what")).to_have_text("Helper: Chine")
+    own = phone.evaluate("Object.entries(localStorage).find(([name]) => name.endsWith('plan.part'))[1]")
+    (life,) = [text for name, text in json.loads(own) if name == "life"]
+    assert 320 <= json.loads(life)["age"] < 330

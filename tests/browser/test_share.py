@@ -4,6 +4,7 @@ import re
 
 import pymupdf
 import pytest
+import segno
 import zxingcpp
 from PIL import Image
 from playwright.sync_api import expect
@@ -85,10 +86,13 @@ def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
     expect(figure(sheet, "drawn_b")).to_have_text(drawn(187))
 
 
-def test_a_browser_that_reads_no_codes_says_what_to_do(sheet):
-    sheet.evaluate("delete window.BarcodeDetector")
-    expect(sheet.get_by_role("button", name="Scan a code")).to_be_hidden()
-    expect(sheet.get_by_text("use the phone's camera")).to_be_visible()
+def test_a_browser_that_gives_no_camera_says_what_to_do(phone, standing):
+    phone.add_init_script("Object.defineProperty(Navigator.prototype, 'mediaDevices', { value: undefined })")
+    phone.goto(standing.url)
+    expect(figure(phone, "drawn_b")).to_be_visible()
+    phone.get_by_role("button", name="Share").click()
+    expect(phone.get_by_role("button", name="Scan a code")).to_be_hidden()
+    expect(phone.get_by_text("use the phone's camera")).to_be_visible()
 
 
 # what a browser's own reader finds in a frame of the camera; the camera is Chromium's own false one
@@ -129,6 +133,59 @@ def test_a_scanned_code_of_something_else_is_refused_and_the_camera_is_off(camer
     expect(camera.locator("[data-paste-error]")).to_contain_text("not a Covemix link")
     expect(camera.locator("[data-video]")).to_be_hidden()
     assert camera.evaluate("document.querySelector('[data-video]').srcObject.getTracks()[0].readyState") == "ended"
+
+
+def film(path, text):
+    """What a camera sees that is held before a code, as Chromium's false camera plays it: 640 x 480, of greys."""
+    code = io.BytesIO()
+    segno.make(text, error="m").save(code, kind="png", scale=6, border=4)
+    shed = Image.new("L", (640, 480), 120)
+    shed.paste(Image.open(code).convert("L").rotate(7, expand=True, fillcolor=120), (170, 60))
+    frame = b"FRAME\n" + shed.tobytes() + bytes([128]) * (640 * 480 // 2)
+    path.write_bytes(b"YUV4MPEG2 W640 H480 F10:1 Ip A1:1 C420jpeg\n" + frame * 3)
+    return path
+
+
+LINK = "https://example.org/elsewhere/?amount=200"
+
+
+@pytest.fixture
+def filmed(chromium, tmp_path):
+    """A browser that has no reader of codes, and a camera before one."""
+    browser = chromium.browser_type.launch(executable_path=CHROMIUM, args=[
+        *FLAGS, "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream",
+        f"--use-file-for-fake-video-capture={film(tmp_path / 'code.y4m', LINK)}"])
+    page = browser.new_page(viewport={"width": 360, "height": 740})
+    page.add_init_script("delete window.BarcodeDetector")
+    page.set_default_timeout(20_000)
+    yield page
+    browser.close()
+
+
+def test_a_browser_without_a_reader_of_codes_fetches_one_when_a_code_is_scanned_and_keeps_it(filmed, served):
+    """Really read from the camera's picture. Without signal it is said that it is not here; the next tap has it."""
+    decoders = []
+    filmed.on("request", lambda request: decoders.append(request.url) if "decoder" in request.url else None)
+    keep(filmed, served.url)
+    filmed.get_by_label("Amount", exact=True).fill("187")
+    expect(figure(filmed, "drawn_b")).to_have_text(drawn(187))
+    filmed.get_by_role("button", name="Share").click()
+    expect(filmed.locator("[data-code] .code")).to_be_visible()
+    assert decoders == []
+    served.stop()
+    scans = filmed.get_by_role("button", name="Scan a code")
+    scans.click()
+    expect(filmed.locator("[data-paste-error]")).to_contain_text("could not be loaded")
+    expect(filmed.locator("[data-notice=damaged]")).to_have_count(0)
+    served.start()
+    scans.click()
+    expect(filmed.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
+    served.stop()
+    filmed.get_by_role("button", name="Keep mine").click()
+    expect(figure(filmed, "drawn_b")).to_have_text(drawn(187))
+    filmed.get_by_role("button", name="Share").click()
+    scans.click()
+    expect(filmed.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
 
 
 def printed(page, key="Print a card"):

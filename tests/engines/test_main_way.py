@@ -4,6 +4,7 @@ kept, a link, a newer build, all of it without signal. One browser for each engi
 import json
 from urllib.parse import urlencode
 
+import face
 import pytest
 from browser.serve import Server
 from covemix.server.build import HOUSE
@@ -23,6 +24,25 @@ const { ask } = (await import(entrance)).engine_engine;
 return ask({ screen: "pour", pairs: [["amount", "200"]] });"""
 BUILD = "return document.documentElement.dataset.build"
 NOTICES = "return [...document.querySelectorAll('[data-notice]')].map((one) => one.dataset.notice)"
+# the reader of codes for browsers without one, as a tap on "Scan a code" gets it; and what it reads of the code on the
+# screen
+READER = """const { get } = (await import(document.querySelector("script[type=module]").src)).offline_parts;
+const { BarcodeDetector } = await get("share/decoder.js", null);
+"""
+READ = READER + """const code = document.querySelector("[data-code] .code").cloneNode(true);
+code.querySelector("rect").remove(); // its white comes from the style sheet
+code.setAttribute("width", "400");
+code.setAttribute("height", "400");
+const drawn = Object.assign(new Image(), {
+  src: `data:image/svg+xml,${encodeURIComponent(new XMLSerializer().serializeToString(code))}` });
+await new Promise((done, failed) => { drawn.onload = done; drawn.onerror = failed; });
+const canvas = Object.assign(document.createElement("canvas"), { width: 500, height: 500 });
+const paper = canvas.getContext("2d");
+paper.fillStyle = "white";
+paper.fillRect(0, 0, 500, 500);
+paper.drawImage(drawn, 50, 50, 400, 400);
+const [found] = await new BarcodeDetector({ formats: ["qr_code"] }).detect(canvas);
+return found?.rawValue;"""
 LOOK = "(await navigator.serviceWorker.getRegistration()).update()"
 
 
@@ -54,12 +74,16 @@ def a_first_visit(engine: Engine, served: Server) -> None:
     engine.says("[data-notice=ready]", "works without signal")
     assert engine.now(NOTICES) == ["ready"]  # and no newer build is offered
     engine.click("[data-notice=ready] button")
+    assert engine.now(face.FACES) == [] and engine.later(face.KEPT)
+    assert engine.later(READER + "return Boolean(BarcodeDetector);")
 
 
 def without_signal(engine: Engine, served: Server) -> None:
     served.stop()
     engine.reload()
     assert engine.now("return document.querySelector(arguments[0]).value", AMOUNT) == "200"
+    engine.until(f"return (() => {{ {face.FACES} }})().includes('{face.BOLD}')")
+    assert engine.now(face.FIRST) == "Figures" and abs(engine.now(face.WIDE) - face.width()) < 0.5
     pours(engine, "125")
     answered_in_the_worker(engine)
 
@@ -132,7 +156,8 @@ def a_link(engine: Engine, served: Server) -> None:
 def a_code(engine: Engine, served: Server) -> None:
     engine.click("[data-share]")
     engine.sees("[data-code] .code")
-    assert engine.now("return document.querySelector('[data-link]').value").startswith(served.url)
+    link = engine.now("return document.querySelector('[data-link]').value")
+    assert link.startswith(served.url) and engine.later(READ) == link
     engine.click("[data-sheet] form[method=dialog] button")
 
 

@@ -22,9 +22,12 @@ const BUNDLE = "v/1/app.bin";
 const FILES = { "v/1/app.css": "css", "v/1/js/main.js": "main", "v/1/names.json": "[]",
   [UNPACKER]: readFileSync(join(process.argv[2], "vendor/ppmd/unpack.wasm")),
   ...Object.fromEntries(packed.map(([path, [sent]]) => [path, Buffer.from(sent, "base64")])) };
+// what no first visit fetches
+const [FACE, DECODER] = ["v/1/face.css", "v/1/js/share/decoder.js"];
+const ASKED = { [FACE]: "face", [DECODER]: "decoder" };
 const KEPT = { ...FILES, ...Object.fromEntries(packed.map(([path, [, text]]) => [path, text])) };
 const KINDS = { css: "text/css", js: "text/javascript", json: "application/json", wasm: "application/wasm", bin: "application/octet-stream" };
-const sums = Object.fromEntries(await Promise.all(Object.entries(FILES).map(async ([path, body]) => [path, await hash(body)])));
+const sums = Object.fromEntries(await Promise.all(Object.entries({ ...FILES, ...ASKED }).map(async ([path, body]) => [path, await hash(body)])));
 const whole = Object.fromEntries(await Promise.all(packed.map(async ([path, [, text, kind]]) => [path, [kind, await hash(text)]])));
 const BUILD = { id: "one", sums, whole, base: "v/1/", bundle: BUNDLE, unpacker: UNPACKER, headers: { "X-Frame-Options": "DENY" },
   types: { pages: "text/html", scripts: "text/javascript" }, language: "de" };
@@ -67,14 +70,15 @@ const started = (wire = (path) => (path in FILES ? answer(path, FILES[path]) : n
   };
   const heard = {};
   const page = { url: `${ROOT}joint/`, told: [], went: [], postMessage(what) { this.told.push(what); }, async navigate(url) { this.went.push(url); } };
-  const did = { claimed: 0, skipped: 0, fetched: [], reloaded: [], opened: [] };
+  const did = { claimed: 0, skipped: 0, fetched: [], faces: 0, reloaded: [], opened: [] };
   const registration = { waiting: null, installing: null, updated: 0, async update() { this.updated += 1; } };
   const self = { location: new URL(`${ROOT}sw.js`), registration, addEventListener: (name, then) => { heard[name] = then; },
     skipWaiting() { did.skipped += 1; }, clients: { async matchAll() { return [page]; }, async claim() { did.claimed += 1; } } };
   const fetch = async (asked, how = {}) => {
     const path = String(asked.url ?? asked).slice(ROOT.length);
-    did.fetched.push(path);
-    if (how.cache === "reload") did.reloaded.push(path);
+    if (path === FACE) did.faces += 1; // each page asks for it where it is missing: told apart
+    else did.fetched.push(path);
+    if (how.cache === "reload" && path !== FACE) did.reloaded.push(path);
     const found = await wire(path, how);
     if (!found) throw new TypeError("no signal");
     return found;
@@ -130,6 +134,7 @@ const CASES = {
   "a build is kept whole, its pages and later scripts with their headers and sums": async () => {
     const one = await installed();
     for (const [path, body] of Object.entries(KEPT)) assert.deepEqual(await bytes(one.cache(), path), Buffer.from(body), path);
+    for (const path of Object.keys(ASKED)) assert.equal(await text(one.cache(), path), undefined);
     assert.equal(await text(one.cache(), ""), "<p>start</p>");
     assert.equal(await text(one.cache(), "v/1/js/later.js"), "later");
     const page = await one.cache().match(`${ROOT}joint/`);
@@ -291,17 +296,76 @@ const CASES = {
   },
   "a kept file comes without the network; what is not what it was is fetched and kept": async () => {
     const one = await installed();
-    assert.equal((await one.ask("v/1/app.css", { mode: "cors" })).text, "css");
+    assert.equal((await one.ask("v/1/js/main.js", { mode: "cors" })).text, "main");
     assert.deepEqual(one.did.fetched, []);
-    one.cache().rows.set(`${ROOT}v/1/app.css`, new Response("half"));
-    assert.equal((await one.ask("v/1/app.css", { mode: "cors" })).text, "css");
+    one.cache().rows.set(`${ROOT}v/1/js/main.js`, new Response("half"));
+    assert.equal((await one.ask("v/1/js/main.js", { mode: "cors" })).text, "main");
+    assert.equal(await text(one.cache(), "v/1/js/main.js"), "main");
+  },
+  "the face is fetched when a page says that the app is kept, and comes with the styles from then on": async () => {
+    const one = await installed((path) => answer(path, { ...FILES, ...ASKED }[path]));
+    await one.wait("message", { data: "face" });
+    assert.deepEqual([one.did.faces, one.did.fetched, one.did.skipped], [1, [], 0]);
+    const { got, text: style } = await one.ask("v/1/app.css", { mode: "cors" });
+    assert.deepEqual([style, got.headers.get("Content-Type")], ["cssface", "text/css"]);
+    await (await one.ask("joint/")).done;
+    assert.equal(one.did.faces, 1);
     assert.equal(await text(one.cache(), "v/1/app.css"), "css");
+  },
+  "styles wait for no face: where it is missing or not whole the next page fetches it": async () => {
+    let sent = "half";
+    const one = await installed((path) => answer(path, path === FACE ? sent : FILES[path]));
+    for (const kept of [null, "hurt"]) {
+      if (kept) one.cache().rows.set(ROOT + FACE, new Response(kept));
+      sent = "half";
+      await (await one.ask("joint/")).done;
+      assert.equal((await one.ask("v/1/app.css", { mode: "cors" })).text, "css");
+      assert.notEqual(await text(one.cache(), FACE), "half");
+      sent = "face";
+      await (await one.ask("joint/")).done;
+      assert.equal((await one.ask("v/1/app.css", { mode: "cors" })).text, "cssface");
+    }
+    assert.deepEqual(one.page.told, []);
+  },
+  "a newer build brings the face with it, where it can be had": async () => {
+    for (const [active, sent, kept] of [[null, "face", undefined], [{}, "face", "face"], [{}, "half", undefined]]) {
+      const one = started((path) => answer(path, path === FACE ? sent : FILES[path]));
+      one.registration.active = active;
+      await one.wait("install");
+      assert.equal(await text(one.cache(), FACE), kept);
+    }
+  },
+  "the reader of codes is fetched when it is asked for and then kept; where it cannot be had nothing is damaged": async () => {
+    let signal = false;
+    const one = await installed((path) => (path in FILES ? answer(path, FILES[path]) : signal && answer(path, ASKED[path])));
+    const { got, done } = await one.ask(DECODER, { mode: "cors" });
+    await done;
+    assert.equal(got.status, 503);
+    assert.deepEqual([one.page.told, one.page.went, one.registration.updated], [[], [], 0]);
+    signal = true;
+    assert.equal((await one.ask(DECODER, { mode: "cors" })).text, "decoder");
+    signal = false;
+    assert.equal((await one.ask(DECODER, { mode: "cors" })).text, "decoder");
   },
   "a file that a full phone cannot keep is used all the same": async () => {
     const one = await installed();
     one.cache().rows.clear();
     one.cache().full = true;
     assert.equal((await one.ask("v/1/app.css", { mode: "cors" })).text, "css");
+  },
+  "a late script is fetched once and kept; a page in its place is not, nor what is none of this build": async () => {
+    const late = "v/1/js/some.late.js";
+    let kind = "text/html";
+    const one = await installed((path) => (path in FILES ? answer(path, FILES[path]) : answer(path, "late", { kind })));
+    await one.ask(late, { mode: "cors" });
+    assert.equal(await text(one.cache(), late), undefined);
+    kind = "text/javascript";
+    assert.equal((await one.ask(late, { mode: "cors" })).text, "late");
+    one.did.fetched.length = 0;
+    assert.equal((await one.ask(late, { mode: "cors" })).text, "late");
+    assert.deepEqual(one.did.fetched, []);
+    await one.ask("recalled.js", { mode: "cors" });
+    assert.equal(await text(one.cache(), "recalled.js"), undefined);
   },
   "another file is taken from the copy without its search, but never a page that asks how it comes": async () => {
     const one = await installed((path) => answer(path, FILES[path] ?? "server"));

@@ -3,7 +3,7 @@ import { isLink } from "./share/opened_link.js";
 import { startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
 import { startLetters } from "./form/letters.js";
-import { fetchSoon, withPart } from "./offline/parts.js";
+import { fetchSoon, ifHere, withPart } from "./offline/parts.js";
 import { recall, remember } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
 import { offerLanguage, shown as shownIn } from "./page/language.js";
@@ -98,4 +98,7 @@ startPots();
 startLetters();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
 Promise.race([started, new Promise((resolve) => { setTimeout(resolve, LONG); })])
-  .then(() => startOffline(root, save, fetchSoon));
+  .then(() => {
+    if (navigator.serviceWorker?.controller) ifHere("views/all.late.js", () => {}); // the worker keeps what comes
+    startOffline(root, save, fetchSoon);
+  });

@@ -4,10 +4,11 @@ To take a new version, change it in vendor.json and run with `--accept`: the new
 difference is yours to read before it is committed; the hash of an archive is typed in by hand. `--prove` writes
 nothing: what is made is only compared. A library is fetched with npm, or built from its source: the interpreter from
 Debian's package of it, as `webui/interpreter/` says, in a room that `room.sh` there makes; the unpacker from the one
-that pip fetches, as `webui/unpacker/` says. Each tool that decides the bytes is pinned too; the same archive and tools
-give the same bytes.
+that pip fetches, as `webui/unpacker/` says. Of the face of the figures only the signs are kept that vendor.json names,
+cut out by fonttools. Each tool that decides the bytes is pinned too; the same archive and tools give the same bytes.
 """
 import hashlib
+import importlib.metadata
 import json
 import os
 import shutil
@@ -15,6 +16,7 @@ import subprocess
 import sys
 import tarfile
 import tempfile
+from collections.abc import Iterable
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
@@ -70,6 +72,21 @@ def built(library: dict, into: Path) -> Path:
     return made
 
 
+def having(tools: Iterable[str]) -> dict[str, str]:
+    """The version of each package of Python that stands beside this one; one that does not is left out."""
+    here = {one.name.lower(): one.version for one in importlib.metadata.distributions()}
+    return {tool: here[tool] for tool in tools if tool in here}
+
+
+def cut_out(face: Path, signs: str) -> None:
+    """Leave only these signs of a face, in its place, with how they stand beside each other and whose work it is."""
+    made = face.with_suffix(".cut")
+    subprocess.run([sys.executable, "-m", "fontTools.subset", face, f"--text={signs}", f"--output-file={made}",
+                    "--flavor=woff2", "--layout-features=kern,lnum,tnum", "--name-IDs=0,13,14", "--no-hinting",
+                    "--notdef-outline"], check=True)
+    made.replace(face)
+
+
 def refresh(names: list[str], accept: bool = False, prove: bool = False) -> list[str]:
     """Copy every pinned file (of `names`, where some are given); hashes and versions of tools that do not fit are
     returned, or accepted. prove: compare only, and leave every file as it stands.
@@ -88,6 +105,13 @@ def refresh(names: list[str], accept: bool = False, prove: bool = False) -> list
                 package = built(library, Path(folder))
             else:
                 package = fetched(library["package"], library["version"], Path(folder))
+            if subset := library.get("subset"):
+                here = having(subset["tools"])
+                if accept:
+                    subset["tools"] |= here
+                wrong += strange(subset["tools"], here)
+                for file in library["files"]:
+                    cut_out(package / file["from"], subset["signs"])
             for file in library["files"]:
                 body = (package / file["from"]).read_bytes()
                 digest = hashlib.sha256(body).hexdigest()

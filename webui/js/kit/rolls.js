@@ -18,7 +18,7 @@ const holds = async (record, typed) => {
   return !errors.length && !lines.some(({ name }) => name === "used_up");
 };
 
-// Rolls that the boat's list can cut from: cloth is no tape, and of some nothing is left.
+// Rolls that the boat's list can cut from: of some nothing is left.
 export const rollsOf = async (form) => {
   const select = group(form).querySelector("[data-blank]").content.querySelector("select");
   const of = select.name.split(".").pop();

@@ -109,9 +109,10 @@ export const turnLanguage = async (language, root, save) => {
 };
 
 // An iPhone's browser has an icon that keeps a copy of its own, and says whether it was opened by it.
-const ready = () => {
+const ready = (worker) => {
   if (/** @type {any} */ (navigator).standalone === false) once("icon", ICON);
   once("ready", t("offline-ready"));
+  worker.postMessage("face"); // nothing waits for it
 };
 
 // unkept: told where this page finds that nothing keeps the app.
@@ -127,7 +128,7 @@ const follow = (worker, registration, save, unkept) => worker?.addEventListener(
     else take(worker, save); // it brings the language that was chosen
   }
   if (worker.state === "activated" && !agreed) {
-    if (spoken() === shown()) ready();
+    if (spoken() === shown()) ready(worker);
     else location.reload();
   }
 });
@@ -136,7 +137,7 @@ const watch = (registration, first, save, unkept) => {
   const { active, installing, waiting } = registration;
   if (waiting && active) offer(waiting, save);
   follow(installing ?? active, registration, save, unkept); // it may have been found before anybody listened
-  if (first && active?.state === "activated") ready(); // nor may anybody hear the end of it
+  if (first && active?.state === "activated") ready(active); // nor may anybody hear the end of it
   registration.addEventListener("updatefound", () => follow(registration.installing, registration, save, unkept));
 };
 

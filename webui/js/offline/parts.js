@@ -24,9 +24,10 @@ const fetched = (url) => {
   return here.get(url);
 };
 
-const get = async (path) => {
+// kept: whether it is on this phone for certain; what no first visit brings may not be.
+export const get = async (path, kept = navigator.serviceWorker?.controller) => {
   const url = new URL(`../${path}`, import.meta.url).href;
-  if (!navigator.serviceWorker?.controller) await fetched(url);
+  if (!kept || path.includes(".late")) await fetched(url);
   return import(url);
 };
 
@@ -36,6 +37,9 @@ export const withPart = async (path, use) => {
   const part = await get(path).catch(() => { notice("unfetched", UNFETCHED); });
   return part && use(part);
 };
+
+// Nothing is missed where it cannot be fetched.
+export const ifHere = (path, use) => get(path).then(use, () => {});
 
 // Where the app is not kept, what the keys in sight need is fetched while there is a connection, and nothing else to do.
 const wanted = new Set();

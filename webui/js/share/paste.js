@@ -1,6 +1,7 @@
 // A link that this phone opened elsewhere, pasted or scanned. The engine looks at it before anything goes anywhere.
 import { look } from "./opened_link.js";
 import { EngineMissing } from "../engine/engine.js";
+import { ifHere } from "../offline/parts.js";
 import { t } from "../page/words.js";
 
 const STRANGE = t("paste-strange");
@@ -29,31 +30,6 @@ const follow = async (text) => {
   return "";
 };
 
-const scan = async (sheet, tell) => {
-  const video = sheet.querySelector("[data-video]");
-  const detector = new window.BarcodeDetector({ formats: ["qr_code"] });
-  let stream;
-  try {
-    stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
-  } catch {
-    tell(t("paste-no-camera"));
-    return;
-  }
-  const stop = () => { for (const track of stream.getTracks()) track.stop(); video.hidden = true; };
-  sheet.addEventListener("close", stop, { once: true });
-  video.hidden = false;
-  video.srcObject = stream;
-  await video.play();
-  while (!video.hidden) {
-    const [found] = await detector.detect(video).catch(() => []);
-    if (found) {
-      stop();
-      tell(await follow(found.rawValue));
-    }
-    await new Promise(requestAnimationFrame);
-  }
-};
-
 export const startPasting = (sheet) => {
   const field = sheet.querySelector("[data-pasted]");
   const error = sheet.querySelector("[data-paste-error]");
@@ -66,8 +42,5 @@ export const startPasting = (sheet) => {
     event.preventDefault();
     tell(await follow(field.value).catch(() => t("paste-unread")));
   });
-  const button = sheet.querySelector("[data-scan]");
-  button.hidden = !("BarcodeDetector" in window && navigator.mediaDevices);
-  sheet.querySelector("[data-scan-elsewhere]").hidden = !button.hidden;
-  button.addEventListener("click", () => scan(sheet, tell));
+  if (navigator.mediaDevices) ifHere("share/scan.late.js", ({ offer }) => offer(sheet, tell, follow));
 };

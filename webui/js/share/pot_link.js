@@ -11,13 +11,11 @@ const madeBy = () => { const { release, build } = document.documentElement.datas
 
 // What has passed by what was seen goes with it, and the time of the link, so that another clock can be told from a way
 // that took long.
-const address = (pot) => {
+const pairsOf = (pot) => {
   const now = Date.now();
   const passed = age(pot);
   const started = passed === null ? pot.started : now - passed * 1000;
-  const url = new URL(location.href);
-  url.hash = "";
-  url.search = new URLSearchParams([
+  return [
     ...pot.system,
     ...(pot.beside ?? []), // a pot that an earlier build began has none
     ["pot.started", (started / 1000).toFixed(1)],
@@ -25,37 +23,39 @@ const address = (pot) => {
     ["pot.sent", (now / 1000).toFixed(1)],
     ...pot.typed.filter(([name]) => name !== "sent" && name !== "by").map(([name, text]) => [`pot.${name}`, text]),
     ...pot.timing.map(([name, text]) => [`timing.${name}`, text]),
-  ]).toString();
-  return url.href;
+  ];
 };
 
 // The code to scan in sight, the link to send below it.
-export const sharePot = (pot) => shareLive(t("share-pot"), () => address(pot));
+export const sharePot = (pot) => shareLive(t("share-pot"), () => pairsOf(pot));
 
-// told: what it is; made: the address as it is now
-export const shareLive = (told, made) => {
+// told: what it is; made: the pairs of its link as they are now, or what resolves to them
+export const shareLive = async (told, made) => {
+  const field = document.createElement("input");
+  const code = document.createElement("div");
+  const draw = async () => {
+    const url = new URL(location.href);
+    url.hash = "";
+    url.search = new URLSearchParams(await made()).toString();
+    field.value = url.href;
+    code.replaceChildren(drawCode(field.value, t("share-code", { link: field.value })) ?? t("share-too-much"));
+  };
+  await draw();
   const acts = [];
-  const send = () => navigator.share({ title: document.title, url: made() }).catch(() => {}); // called off: it stays here
-  const copy = () => navigator.clipboard.writeText(made())
+  const send = () => navigator.share({ title: document.title, url: field.value }).catch(() => {}); // called off: it stays here
+  const copy = () => navigator.clipboard.writeText(field.value)
     .then(() => notice("share", t("share-copied")), () => {}); // refused: it stands there to be copied by hand
   if (navigator.share) acts.push([t("share-send"), send]);
   if (navigator.clipboard) acts.push([t("share-copy-the-link"), copy]);
   const box = notice("share", told, acts);
-  const field = document.createElement("input");
   field.className = "words";
   field.readOnly = true;
   field.setAttribute("aria-label", t("share-link"));
-  const code = document.createElement("div");
   code.className = "code-place";
   box.querySelector("p").after(code, field);
-  const draw = () => {
-    field.value = made();
-    code.replaceChildren(drawCode(field.value, t("share-code", { link: field.value })) ?? t("share-too-much"));
-  };
-  draw();
   const fresh = setInterval(() => {
     if (!box.isConnected) clearInterval(fresh);
-    else if (document.activeElement !== field) draw(); // not while it is marked to be copied
+    else if (document.activeElement !== field) draw().catch(() => {}); // not while it is marked to be copied
   }, FRESH);
   box.scrollIntoView({ block: "nearest" });
 };

@@ -4,8 +4,10 @@ import { ask } from "../engine/engine.js";
 import { unanswered } from "../page/notice.js";
 import { layCard } from "./card.js";
 import { startPasting } from "./paste.js";
+import { ifHere } from "../offline/parts.js";
 import { t } from "../page/words.js";
 
+let numbered = null; // once it is here
 let asked = null;
 let begun = false;
 let made = null;
@@ -44,6 +46,7 @@ export const open = async (what) => {
   try {
     await make();
     draw();
+    ifHere("share/numbered.late.js", (got) => { numbered = got; got.offer(sheet(), asked.screen); });
   } catch {
     say(t("share-unmade"));
   }
@@ -64,8 +67,9 @@ const copy = async (text, done) => {
 const send = () => navigator.share({ title: document.title, text: made.card.title, url: made.url })
   .catch((error) => { if (error.name !== "AbortError") copy(made.url, t("share-copied")); });
 
-const print = () => {
+const print = (copies = null) => {
   layCard(made.card, made.url);
+  copies?.lay();
   window.print();
 };
 
@@ -78,7 +82,7 @@ const ACTS = {
   send,
   "copy-link": () => copy(made.url, t("share-copied.link")),
   "copy-text": () => copy(made.text, t("share-copied.words")),
-  print: () => { sheet().close(); print(); },
+  print: () => { sheet().close(); print(numbered); },
 };
 
 const begin = () => {

@@ -4,7 +4,7 @@ import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../
 import { ask } from "../engine/engine.js";
 import { chosen, fill, pairs, spelled } from "../form/form.js";
 import { offerKit } from "../kit/kit.js";
-import { withPart } from "../offline/parts.js";
+import { ifHere, withPart } from "../offline/parts.js";
 import { dropBatch, logBatch } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
 import { UNANSWERED, dismiss, notice } from "../page/notice.js";
@@ -153,6 +153,7 @@ const offer = async (link) => {
 const showPots = (pots) => {
   if (!shown?.place.isConnected) return;
   const { place, articles } = shown;
+  if (place.hidden && pots.length) ifHere("phone/unheard.late.js", (unheard) => unheard.offer(place));
   place.hidden = !pots.length;
   const rows = place.querySelector("[data-pots-list]");
   for (const [id, { article }] of articles) {

@@ -42,26 +42,14 @@ const merged = (opened, mine, now) => Object.fromEntries(
     .map((name) => [name, mine[name] === opened[name] ? now[name] : mine[name]])
     .filter(([, text]) => text !== undefined));
 
-// The page for programs is large, and only few read it: this phone keeps it once it was opened, and leads to no other before.
-const openReference = async (event) => {
-  event.preventDefault();
-  const { href } = event.currentTarget;
-  const found = await fetch(href).catch(() => null);
-  if (!found?.ok) {
-    notice("unfetched", t("part-unfetched"));
-    return;
-  }
-  if (navigator.serviceWorker?.controller) {
-    const cache = await caches.open(`covemix-${document.documentElement.dataset.build}`);
-    await cache.put(href, found).catch(() => {}); // the phone is full: it is read all the same
-  }
-  location.assign(href);
-};
-
 // eslint-disable-next-line max-lines-per-function -- One function: the state of one screen, which all that it listens to shares
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
-  main.querySelector("[data-reference]").addEventListener("click", openReference);
+  main.querySelector("[data-reference]").addEventListener("click", (event) => {
+    event.preventDefault();
+    const { href } = event.currentTarget;
+    withPart("kit/reference.late.js", ({ open }) => open(href));
+  });
 
   // Another tab may have kept the same thing since it was opened here: what was changed here goes before, the rest is as it
   // stands by now. One that is gone meanwhile is kept as a new one.

@@ -1,7 +1,7 @@
 // Log: poured batches, newest first, with a search, own timings as a picture, and a table for a spreadsheet.
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
-import { askOf, batchName, entry, keepRoom, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
+import { askOf, entry, keepRoom, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
 import { blankAnswers, showAnswers } from "../answer/lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
@@ -13,15 +13,22 @@ import { offerUndo } from "../form/undo.js";
 import { locales, t } from "../page/words.js";
 
 const AT_ONCE = 30;
+const SEARCHED = 200; // of the newest also what the list says of them; of older ones what was typed
 const day = (when) => new Date(when).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
 const names = new WeakMap(); // what is searched: no row is kept with it
+const say = async (batch) => {
+  const told = await askOf({ move: "log", typed: batch.typed });
+  const [title, details] = [nameBy(told, batch), toldBy(told)];
+  names.set(batch, [title, ...details].join(" "));
+  return { title, details };
+};
 const named = async (rows) => {
-  await Promise.all(rows.filter((batch) => !names.has(batch)).map(async (batch) => names.set(batch, await batchName(batch))));
+  await Promise.all(rows.filter((batch, place) => !names.has(batch) && (place < SEARCHED || !batch.typed.what)).map(say));
   return rows;
 };
 const holds = (batch, words) => {
-  const text = `${names.get(batch)} ${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
+  const text = `${names.get(batch) ?? ""} ${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
   return words.every((word) => text.includes(word));
 };
 
@@ -63,8 +70,7 @@ export const mount = (screen, main) => {
   const shown = async (batch) => {
     const acts = [[t("entry-change"), () => openForm(Object.entries(batch.typed), batch)], [t("entry-remove"), () => drop(batch)]];
     if (batch.pairs.length) acts.unshift([t("log-again"), () => again(batch)]);
-    const told = await askOf({ move: "log", typed: batch.typed });
-    return entry({ id: batch.id, title: nameBy(told, batch), beside: day(batch.when), details: toldBy(told), acts });
+    return entry({ id: batch.id, ...await say(batch), beside: day(batch.when), acts });
   };
 
   const timings = main.querySelector("[data-timings]");

@@ -6,7 +6,7 @@ import { dropBatch, laidBy, logBatch } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
 import { notice, unanswered } from "../page/notice.js";
 import { units } from "../page/settings.js";
-import { isLink } from "../share/opened_link.js";
+import { isLink, look } from "../share/opened_link.js";
 import { printCards } from "../share/share.js";
 import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
@@ -42,6 +42,7 @@ let shown = null;
 export const mount = (screen, main) => {
   const link = [...new URLSearchParams(location.search)];
   const sent = link.some(isRun) && link;
+  const seen = sent && look(screen, location.search).catch(() => ({})); // without an engine the run says so itself
   if (sent) history.replaceState(null, "", location.pathname);
   const view = mountScreen(screen, main);
   const { form, refresh } = view;
@@ -71,12 +72,12 @@ export const mount = (screen, main) => {
   offer();
   if (sent) fill(form, recall(screen) ?? []);
   if (typeClock() || sent) refresh();
-  stepping(view, main, sent);
+  stepping(view, main, sent, seen);
   return view;
 };
 
 // The next batch of this plan in the view of the steps, fetched at the tap.
-const stepping = ({ form, changed, accept, brought }, main, sent) => {
+const stepping = ({ form, changed, accept, brought }, main, sent, seen) => {
   const start = main.querySelector("[data-run]");
   const [on, go, hand] = ["[data-run-on]", "[data-run-go]", "[data-run-hand]"].map((key) => start.querySelector(key));
   const waits = (at) => {
@@ -103,8 +104,11 @@ const stepping = ({ form, changed, accept, brought }, main, sent) => {
   go.addEventListener("click", () => { accept(); along((one) => one.start()); });
   on.addEventListener("click", () => along((one) => one.goOn()));
   hand.addEventListener("click", () => along((one) => one.hand()));
-  brought.then(() => {
-    if (sent || recall(HELP)) return along((one) => one.help(sent));
+  brought.then(async () => {
+    const { refused } = await seen || {};
+    if (refused) notice("link", refused);
+    const link = !refused && sent;
+    if (link || recall(HELP)) return along((one) => one.help(link));
     return recall(ALONG) ? along((one) => one.resume()) : null;
   });
 };

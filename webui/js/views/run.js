@@ -5,8 +5,8 @@ import { recall, remember } from "../form/memory.js";
 import { isMeasured } from "../form/declarations.js";
 import { reach } from "../form/rows.js";
 import { bare } from "../form/units.js";
-import { withPart } from "../offline/parts.js";
-import { UNANSWERED, notice } from "../page/notice.js";
+import { ifHere, withPart } from "../offline/parts.js";
+import { UNANSWERED, notice, unanswered } from "../page/notice.js";
 import { put, remove } from "../store/store.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { download } from "../phone/download.js";
@@ -19,14 +19,15 @@ const LOOK = 20_000; // ms between two looks at what can still be saved
 const BEAT = 2000; // ms from one kept count to the next
 const HELP = "plan.part"; // where a piece of somebody else's run is kept
 const PART = "run."; // before the names that a link of one tells of the run itself
-const SEAL = ["v", "by", "end"]; // what a link of the plan alone is closed with
+const SEAL = ["v", "by", "end"]; // what a link is closed with
 const WAY = 10; // s that the code of a piece is taken to be on its way: of what must not last too long the older age counts
 const TUBS = "batches"; // whose rows teach the dose of a filler
+const unsealed = (link) => link.filter(([name]) => !SEAL.includes(name));
 const unitOf = (text) => text.split(/\s/).at(-1);
 
 // What is kept of a piece, of its link.
 const sent = (link) => {
-  const [asks, told] = [false, true].map((own) => link.filter(([name]) => name.startsWith(PART) === own));
+  const [asks, told] = [false, true].map((own) => unsealed(link).filter(([name]) => name.startsWith(PART) === own));
   const own = Object.fromEntries(told.map(([name, text]) => [name.slice(PART.length), text]));
   const seconds = (name) => parseFloat(own[name]);
   const ran = [];
@@ -47,6 +48,7 @@ export class Run extends Steps {
     this.own = this.stored;
     this.at("other").addEventListener("click", () => this.turn());
     this.at("calendar").addEventListener("click", () => download("covemix.ics", this.step.ends, "text/calendar"));
+    ifHere("views/knock.late.js", ({ Knock }) => { this.knock = new Knock(this); });
   }
 
   // what a reload goes on with: the question as it was, what was done when, and what was read of each pour
@@ -91,20 +93,18 @@ export class Run extends Steps {
   }
 
   share(part, piece) {
-    return withPart("share/pot_link.js", ({ shareLive }) => shareLive(t("run-hand.piece", { piece }), () => this.address(part)));
+    return withPart("share/pot_link.js", ({ shareLive }) => shareLive(t("run-hand.piece", { piece }), () => this.link(part)).catch(unanswered));
   }
 
-  // The choice stands last: what is cut off a link is missed.
-  address(part) {
-    const url = new URL(location.href);
-    url.hash = "";
+  // Closed by the engine as each link is: what is cut off or altered on its way is seen.
+  async link(part) {
     const met = Math.max(0, this.ran.findIndex(([, , , meets]) => meets)); // what was done before bears on no window
     const ran = this.ran.slice(met).flatMap(([step, at], place) => [[`ran.${place}.step`, step], [`ran.${place}.at`, `${at.toFixed(0)} s`]]);
     const told = [["part", part], ...ran, ["ran_age", `${this.age.toFixed(0)} s`], ["ran_wall", (Date.now() / 1000).toFixed(0)],
       ["tape", this.state.all ? "all" : "fits"]];
-    const asks = this.plain?.link.filter(([name]) => !SEAL.includes(name)) ?? JSON.parse(this.state.asks);
-    url.search = new URLSearchParams([...asks, ...told.map(([name, text]) => [PART + name, `${text}`])]).toString();
-    return url.href;
+    const asks = this.plain ? unsealed(this.plain.link) : JSON.parse(this.state.asks);
+    const { link } = await ask({ seal: [...asks, ...told.map(([name, text]) => [PART + name, `${text}`])], build: document.documentElement.dataset.build });
+    return link;
   }
 
   get reads() { return JSON.parse(this.state.reads); }
@@ -220,6 +220,7 @@ export class Run extends Steps {
     this.at("other").textContent = other;
     this.at("calendar").hidden = !ends.length;
     this.at("log").hidden = true; // it is kept by itself
+    this.knock?.show();
     if (pairs && !this.state.kept) {
       this.state.kept = "yes";
       this.doings.finish(this.step);

@@ -98,7 +98,7 @@ export const mount = (screen, main) => {
       showFirst(follows, got.answers);
       if (got.answers.length) old.firstShown(key(asked.pairs));
     }
-    painted(() => { if (asked.pairs === latest) answer({ screen, pairs: latest }); });
+    if (asked.pairs === latest) answer({ screen, pairs: latest }); // the engine is at work while this is painted
   });
   const refresh = (typed = pairs(form)) => {
     latest = typed;
@@ -283,12 +283,6 @@ const holdHere = (typed) => {
 /** @type {(system: string) => void} */
 let counting = () => {};
 whenUnits((system) => counting(system));
-
-// After what was drawn just now is on the screen; a page that nobody sees paints nothing.
-const painted = (next) => {
-  if (document.hidden) next();
-  else requestAnimationFrame(() => setTimeout(next));
-};
 
 // Numbers go down a column: the key for done leads to the same field of the next row, behind the last to the key for one more.
 const downColumn = (event) => {
