@@ -26,7 +26,7 @@ SEEN = """const seen = (left, top) => {
 TOP = """document.querySelectorAll('[data-notice] [data-kind=cross]').forEach((one) => one.click()); scrollTo(0, 0);
   await frame(); await frame();"""
 EDGE = """const foot = document.querySelector("[data-foot]");
-  const cover = parseFloat(getComputedStyle(foot, "::before").blockSize) || 0;
+  const cover = parseFloat(getComputedStyle(foot).getPropertyValue("--cut")) || 0;
   const edge = foot.getBoundingClientRect().top - cover;"""
 CUT = """async () => {
   FRAME SEEN TOP
