@@ -1131,9 +1131,9 @@ CHANGES = (
     ),
     Change(
         "boat: of two faces with the same cloth one is bought",
-        "shared/boat/phases.py",
-        "rolls.get(key, 0.0) + found.cloth",
-        "found.cloth",
+        "shared/boat/hull.py",
+        ".append(piece)",
+        "[:] = [piece]",
         TRUSTED + "::test_the_cloth_of_two_faces_is_bought_for_both",
         "",
     ),
