@@ -3,7 +3,10 @@
 import ours from "./eslint.config.mjs";
 
 const { globals } = ours.find((one) => one.languageOptions).languageOptions;
-const VENDORED = ["IDBCursor", "IDBDatabase", "IDBIndex", "IDBObjectStore", "IDBRequest", "IDBTransaction"];
+const VENDORED = [
+  "DOMRectReadOnly", "IDBCursor", "IDBDatabase", "IDBIndex", "IDBObjectStore", "IDBRequest", "IDBTransaction", "OffscreenCanvas",
+  "createImageBitmap",
+];
 
 export default [
   {
