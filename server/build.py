@@ -42,7 +42,7 @@ AHEAD = ("js/engine/bundle.js", "js/engine/unpack.js", "js/page/sentences.js")
 HOUSE = Path(__file__).resolve().parent.parent
 TYPES = {
     ".bin": "application/octet-stream",
-    ".css": "text/css; charset=utf-8",
+    ".css": "text/css",
     ".html": "text/html; charset=utf-8",
     ".js": "text/javascript",  # always UTF-8 where it is a module or a worker
     ".mjs": "text/javascript",

@@ -7,7 +7,9 @@ from .build import File
 
 def sent(file: File, request: Request, kept: str) -> Response:
     """A file in the smallest form that was asked for. kept: the rule how long."""
-    headers = {"Cache-Control": kept, "Vary": "Accept-Encoding"}
+    headers = {"Cache-Control": kept}
+    if file.br or file.gzip:
+        headers["Vary"] = "Accept-Encoding"
     body, encoding = file.sent(request.headers.get("accept-encoding", ""))
     if encoding:
         headers["Content-Encoding"] = encoding

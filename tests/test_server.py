@@ -10,7 +10,7 @@ import house
 import pytest
 from covemix.server import api
 from covemix.server.build import ASKED, BUNDLE, FACES, INSTALLED, Build, sum_of
-from covemix.server.headers import HEADERS, OF_PAGES, OF_WINDOWS, is_page, is_worker
+from covemix.server.headers import HEADERS, OF_PAGES, OF_WINDOWS, is_page, is_worker, needs_none
 from covemix.server.lean import lean_page
 from covemix.server.pages import MOST_LINES, PAGES
 from covemix.shared.door import moves
@@ -35,7 +35,8 @@ def client():
 def test_every_answer_carries_the_security_headers_and_a_file_those_that_mean_something_there(client, path):
     response = client.get(path)
     for name, value in HEADERS.items():
-        if (is_page(path) and not (is_worker(path) and name in OF_WINDOWS)) or name not in OF_PAGES:
+        if (is_page(path) and not (is_worker(path) and name in OF_WINDOWS)) or (
+                name not in OF_PAGES and not needs_none(path)):
             assert response.headers[name] == value
     assert response.headers["cache-control"]
 

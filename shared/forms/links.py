@@ -17,36 +17,28 @@ def tree(pairs: "list | tuple") -> dict:
     >>> tree([("amount", "240"), ("system.by_weight", "3:1"), ("readings.1.shown", "90")])["readings"]["1"]["shown"]
     '90'
     """
-    root, before = {}, ""
-    place = root  # of the names that begin as the one before did: most of a row do
+    root = {}
     for name, text in list(pairs)[:MOST_PAIRS]:
-        head, mark, last = name.rpartition(".")
-        if not last or len(name) > LONGEST_NAME or (mark and not head):
+        if len(name) > LONGEST_NAME:
             continue
-        if head != before:
-            steps = head.split(".") if head else []
-            if len(steps) > 5 or "" in steps:
-                continue
-            place, before = _placed(root, steps), head
-        own = place.get(last)
-        if own is None:
-            place[last] = text[:LONGEST_TEXT]
-        elif isinstance(own, dict):
-            own["id"] = text[:LONGEST_TEXT]
+        text, steps = text[:LONGEST_TEXT], name.split(".")
+        if len(steps) > 6 or "" in steps:
+            continue
+        place = root
+        for step in steps[:-1]:
+            inner = place.get(step)
+            if inner is None:
+                inner = place[step] = {}
+            elif not isinstance(inner, dict):
+                # "system=three-to-one" and "system.densities=..." belong together: the row, then its own figures
+                inner = place[step] = {"id": inner}
+            place = inner
+        last = place.get(steps[-1])
+        if isinstance(last, dict):
+            last["id"] = text
+        elif last is None:
+            place[steps[-1]] = text
     return root
-
-
-def _placed(place: dict, steps: list) -> dict:
-    """Where in a tree some steps lead; made there where nothing is yet."""
-    for step in steps:
-        inner = place.get(step)
-        if inner is None:
-            inner = place[step] = {}
-        elif not isinstance(inner, dict):
-            # "system=three-to-one" and "system.densities=..." belong together: the row, then its own figures
-            inner = place[step] = {"id": inner}
-        place = inner
-    return place
 
 
 def pairs(inputs: "list | tuple", typed: Given) -> list:
