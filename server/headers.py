@@ -86,10 +86,10 @@ def is_worker(path: str) -> bool:
 
 
 def needs_none(path: str) -> bool:
-    """Whether what is answered there is kept from harm without a header: a module script, as a browser runs none whose
-    type is not a script's (HTML standard, "fetch a single module script"), and bytes that a script fetches, as `nosniff`
-    is looked at for scripts and styles alone (Fetch standard, "should response to request be blocked due to nosniff").
-    Of forty that is 1 kB of a first visit.
+    """Whether what is answered there needs no header: a module script, as a browser runs none whose type is not a
+    script's (HTML standard, "fetch a single module script"), and bytes that a script fetches, as `nosniff` is looked at
+    for scripts and styles alone (Fetch standard, "should response to request be blocked due to nosniff"). Of forty that
+    is 1 kB of a first visit.
 
     >>> [needs_none(path) for path in ("/v/abc/js/main.js", "/v/abc/app.bin", "/v/abc/app.css", "/api/ratio")]
     [True, True, False, False]
