@@ -13,7 +13,8 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
               {"coats": "coat coat_from coat_until"}),
     "sheathing": ("area cloth_length lapped_area glass_mass wet_out_mass soaked_mass fill_mass ply_mass mass "
                   "added_mass laminate_thickness weave_depth fill_coat fill_coats glass_fraction " + POTS,
-                  {"cloths": "face across strips each_length lapped_area count", "joins": "face join_at"}),
+                  {"cloths": "face across strips each_length lapped_area count", "joins": "face join_at",
+                   "pieces": "face piece_length"}),
     "fairing": ("area mean_gap deepest_gap putty_volume kept_volume putty_mass sanded_mass added_mass liquid_mass "
                 "filler_mass mass putty_density passes thickest_pass batch_count batch_putty_mass hard_to_sand "
                 "softens_in_sun", {}),
@@ -50,7 +51,8 @@ def sheathing(found: Any, values: dict, who: Reader) -> Data:
         "cloths": [{"face": str(one.place + 1), "across": one.across, "strips": len(one.lengths),
                     "each_length": max(one.lengths), "lapped_area": one.lapped, "count": one.faces}
                    for one in found.cuts],
-        "joins": [{"face": str(one.place + 1), "join_at": at} for one in found.cuts for at in one.joins]}
+        "joins": [{"face": str(one.place + 1), "join_at": at} for one in found.cuts for at in one.joins],
+        "pieces": [{"face": str(one.place + 1), "piece_length": long} for one in found.cuts for long in one.lengths]}
 
 
 def fairing(found: Any, values: dict, who: Reader) -> Data:

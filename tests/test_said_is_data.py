@@ -115,9 +115,10 @@ CASES = {"heat": 8, "plan": 14, "boat": 8, "run": 14}
 # facts alone
 EXCUSED = {
     # a label's doubt, which `ratio` tells; what one batch is taken for before the plan; ranges of a dose; what is left
-    # of a roll and the cards are sums of `cuts` and `phases`; a joint's own makings are what `joint` tells; shares of
-    # the cost
-    "boat": "resin batches filler cut_t_#_roll_# cut_p_#_roll_# wall_# mixed joint_# tape_# cost",
+    # of a roll and the cards are sums of `cuts` and `phases`; a joint's own makings are what `joint` tells, a face's
+    # what `sheathing` does, and `cuts` to the whole millimetre that each strip is cut to; shares of the cost
+    "boat": "resin batches filler cut_t_#_roll_# cut_p_#_roll_# cut_c_#_roll_# wall_# mixed joint_# surface_# tape_# "
+            "cloth_# cost",
     # what is left is 1 less `window_share`; limits and rates of the catalogue; from `start` to `end`
     "plan": "slack largest rates long_day",
     # both are mass over mass; a laminate in a thousandth of an inch

@@ -3,7 +3,9 @@ import json
 from collections import Counter
 from urllib.parse import urlencode, urlsplit
 
+import house
 import pytest
+from covemix.server.build import FIGURES
 from covemix.server.pages import PAGES, path_of
 from playwright.sync_api import expect
 
@@ -11,6 +13,7 @@ from .conftest import drawn, figure, keep
 from .serve import Server
 from .test_kit import copies
 
+BUILD = house.build()
 SECRET = "Nobodys Business 4711"
 KEPT = ("covemix.typed.", "covemix.answer.", "covemix.told.", "covemix.set.")
 STORED = """async () => {
@@ -87,9 +90,11 @@ def test_what_is_typed_handed_on_and_kept_is_sent_nowhere(phone, listened):
     expect(phone.locator("[data-code] .code")).to_be_visible()
     phone.goto(f"{listened.url}/log/?{urlencode({'what': SECRET})}")
     expect(phone.locator("[name=what]")).to_have_value(SECRET)
-    # a browser looks for a newer worker when a page is opened; nothing else is asked, and never with what was typed
+    # a browser looks for a newer worker when a page is opened; but for the app's own late files nothing else is asked,
+    # and never with what was typed
     assert {(method, path, query) for method, path, query, _ in listened.asked[before:]} <= {
-        ("GET", "/sw.js", ""), ("GET", "/recalled.json", "")}
+        ("GET", "/sw.js", ""), ("GET", "/recalled.json", ""),
+        *(("GET", f"/{BUILD.base}{path}", "") for path in (FIGURES, *BUILD.late))}
 
 
 @pytest.mark.parametrize("way", ["opened", "pasted"])

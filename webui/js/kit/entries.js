@@ -1,6 +1,5 @@
 // Kept things in a list: each by name, with what the engine says of it, and with the keys to change or remove it.
 import { ask } from "../engine/engine.js";
-import { recall, remember } from "../form/memory.js";
 import { notice } from "../page/notice.js";
 import { units } from "../page/settings.js";
 import { putBack, remove } from "../store/store.js";
@@ -44,17 +43,20 @@ export const entry = ({ id, title, beside, details, acts }) => {
 
 // What is kept is listed late, and pushes nothing away as it comes: until then each list has the room that it took last, and
 // the words for none have theirs. Returns what is called once all of it stands there.
+const ROOM = "covemix.told.room.";
 export const keepRoom = (screen, main) => {
   const listing = main.querySelector("[data-listing]");
   const late = [...listing.querySelectorAll("[data-none], [data-entries], [data-timings]")];
-  recall(`${screen}.room`)?.forEach(([, high], at) => {
-    late[at].style.minBlockSize = `${high}px`;
-    if (!high && late[at].matches("[data-none]")) listing.dataset.read = "";
-  });
+  try {
+    JSON.parse(localStorage[ROOM + screen]).forEach((high, at) => {
+      late[at].style.minBlockSize = `${high}px`;
+      if (!high && late[at].matches("[data-none]")) listing.dataset.read = "";
+    });
+  } catch { /* none is known */ }
   return () => {
     listing.dataset.read = "";
     for (const one of late) one.style.minBlockSize = "";
-    if (!listing.hidden) remember(`${screen}.room`, late.map((one) => ["", one.offsetHeight]));
+    try { if (!listing.hidden) localStorage[ROOM + screen] = JSON.stringify(late.map((one) => one.offsetHeight)); } catch { /* full */ }
   };
 };
 
