@@ -36,6 +36,7 @@ ALLOWED = {
     "kit/kit.js": ("every kept thing has a name; where people keep what they learned", "name learned"),
     "kit/log.js": ("whose batch it was; off which can of the shelf it comes, and how much",
                    "crew name lot mass mixture on_shelf"),
+    "offline/offline.js": ("what the worker may keep now", "face"),
     "page/settings.js": ("the hand that holds the phone", "hand"),
     "phone/alarm.js": ("the state of the sound", "running"),
     "phone/clocks.js": ("only the page can measure them", "now seen seen_at elapsed watched zone zone_next zone_then"),

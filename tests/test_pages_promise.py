@@ -3,6 +3,7 @@
 A sentence is looked up word by word: who changes it changes the check with it, and who changes the house is told by it.
 """
 import re
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import house
@@ -147,7 +148,8 @@ def test_the_log_holds_no_address_and_no_query(monkeypatch):
 
     monkeypatch.setattr(uvicorn.Server, "serve", served)  # all that starts one comes by it
     monkeypatch.setattr(running, "create_app", lambda origins: house.app())
-    command.main(["serve", "--port", "0"])
+    with ThreadPoolExecutor(1) as alone:  # the browser tests of the same run keep a loop in this thread
+        alone.submit(command.main, ["serve", "--port", "0"]).result()
     assert [(one.log_level, one.access_log) for one in asked] == [("warning", False)]
 
 

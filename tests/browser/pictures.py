@@ -248,7 +248,7 @@ class Studio:
     def page(self, size, light, language="en", runs=False):
         """A page that holds what a phone holds after a few days of work, its clock standing still until it runs."""
         key = (size, light, language, runs)
-        if key not in self.pages:
+        if runs or key not in self.pages:  # a clock that ran goes not back
             width, height, dots = size
             context = self.browser.new_context(viewport={"width": width, "height": height}, color_scheme=light,
                                                device_scale_factor=dots, locale=LOCALES[language],

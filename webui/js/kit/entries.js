@@ -43,7 +43,7 @@ export const entry = ({ id, title, beside, details, acts }) => {
 
 // What is kept is listed late, and pushes nothing away as it comes: until then each list has the room that it took last, and
 // the words for none have theirs. Returns what is called once all of it stands there.
-const ROOM = "covemix.told.room.";
+const ROOM = "covemix.told.lists.";
 export const keepRoom = (screen, main) => {
   const listing = main.querySelector("[data-listing]");
   const late = [...listing.querySelectorAll("[data-none], [data-entries], [data-timings]")];
