@@ -23,13 +23,12 @@ HEADERS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Permissions-Policy": "camera=(self),geolocation=(),microphone=(),payment=(),usb=()",
 }
+# what a worker has no use for: both are of documents (HTML standard, "cross-origin opener policies"; W3C, Permissions
+# Policy, "create a permissions policy for a navigable")
+OF_WINDOWS = ("Cross-Origin-Opener-Policy", "Permissions-Policy")
 # what holds for a window, or a worker, that a file makes, and for what that asks for; a script, a style or a picture
 # makes none, and nothing in it is a secret
-OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy", "Content-Security-Policy",
-            "Referrer-Policy", "Cross-Origin-Resource-Policy")
-# of these, what a worker has no use for: both are of documents (HTML standard, "cross-origin opener policies"; W3C,
-# Permissions Policy, "create a permissions policy for a navigable")
-OF_WINDOWS = OF_PAGES[:2]
+OF_PAGES = (*OF_WINDOWS, "Content-Security-Policy", "Referrer-Policy", "Cross-Origin-Resource-Policy")
 WORKERS = ("/worker.js", *(f"/{worker_name(language)}" for language in LANGUAGES))
 MAKES_ITS_OWN = ("/worker.js", ".svg")  # a worker keeps the policy it came with, and a drawing opens as a page
 LISTS = ("/recalled.json", "/manifest.webmanifest")  # each page asks for them; what they say becomes no page

@@ -1,7 +1,6 @@
 """The API under generated abuse: whatever is sent, the answer is one that its own description names."""
 import asyncio
 import json
-from concurrent.futures import ThreadPoolExecutor
 
 import house
 import pytest
@@ -12,6 +11,7 @@ from covemix.server.headers import HEADERS, LISTS, OF_PAGES, OF_WINDOWS, is_work
 from hypothesis import HealthCheck, settings
 from schemathesis.specs.openapi.checks import positive_data_acceptance
 from starlette.testclient import TestClient
+from waits import in_own_thread
 
 APP = create_app(house.build(), packs=False)  # which is asked while tests are collected
 schema = schemathesis.openapi.from_asgi("/openapi.json", APP)
@@ -75,8 +75,7 @@ def test_an_endless_body_is_refused_while_it_comes():
     headers = [(b"content-type", b"application/json")]
     asked = {"type": "http", "method": "POST", "path": "/api/ratio", "headers": headers, "query_string": b"",
              "app": APP}
-    with ThreadPoolExecutor(1) as alone:  # the browser tests of the same run keep a loop in this thread
-        alone.submit(lambda: asyncio.run(APP(asked, receive, send))).result()
+    in_own_thread(asyncio.run, APP(asked, receive, send))
     assert sent[0]["status"] == 413
     assert set(json.loads(sent[1]["body"])) == {"errors", "lines"}
     assert sum(came) < MOST_BODY + 64_000

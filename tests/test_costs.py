@@ -21,6 +21,7 @@ from covemix.shared.door import moves
 from covemix.shared.forms.inputs import read
 from covemix.shared.words.written import sentences
 from starlette.testclient import TestClient
+from waits import in_own_thread
 
 MOST_BYTES = 300_000
 MOST_STEPS = 700_000  # lines of Python: some 75 ms, a tenth of them for making text of what is said
@@ -177,11 +178,7 @@ def test_a_long_body_is_looked_at_off_the_loop_that_serves_all_others(monkeypatc
             answered.set()
             return loop, light, done, await long
 
-    answers = []
-    alone = threading.Thread(target=lambda: answers.append(asyncio.run(asked())))
-    alone.start()  # the browser tests of the same run keep a loop in this thread
-    alone.join(60)
-    (loop, light, done, long), = answers
+    loop, light, done, long = in_own_thread(asyncio.run, asked())
     assert light.status_code == 200 and not done and seen[0] is not loop
     assert long.status_code == 422
 

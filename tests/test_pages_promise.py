@@ -3,7 +3,6 @@
 A sentence is looked up word by word: who changes it changes the check with it, and who changes the house is told by it.
 """
 import re
-from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import house
@@ -15,6 +14,7 @@ from covemix.shared.door import moves
 from covemix.shared.safety import air
 from starlette.testclient import TestClient
 from test_sun import label_rates, minutes
+from waits import in_own_thread
 
 from bench.__main__ import BUSY
 
@@ -148,8 +148,7 @@ def test_the_log_holds_no_address_and_no_query(monkeypatch):
 
     monkeypatch.setattr(uvicorn.Server, "serve", served)  # all that starts one comes by it
     monkeypatch.setattr(running, "create_app", lambda origins: house.app())
-    with ThreadPoolExecutor(1) as alone:  # the browser tests of the same run keep a loop in this thread
-        alone.submit(command.main, ["serve", "--port", "0"]).result()
+    in_own_thread(command.main, ["serve", "--port", "0"])
     assert [(one.log_level, one.access_log) for one in asked] == [("warning", False)]
 
 

@@ -1,13 +1,13 @@
 """Turns: what is worked out in no time is answered where it comes in, all else in a thread of its own."""
 import asyncio
 import threading
-from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 from covemix.server import api
 from covemix.server.app import create_app
 from covemix.server.examples import BODIES
 from httpx import ASGITransport, AsyncClient
+from waits import in_own_thread
 
 
 @pytest.fixture(scope="module")
@@ -28,6 +28,5 @@ def test_only_what_is_quick_and_short_is_answered_where_it_comes_in(app, monkeyp
         async with AsyncClient(transport=ASGITransport(app), base_url="http://shop") as client:
             await client.post(f"/api/{move}", json=body)
 
-    with ThreadPoolExecutor(1) as alone:  # the browser tests of the same run keep a loop in this thread
-        own = alone.submit(lambda: asyncio.run(asked()) or threading.get_ident()).result()
+    own = in_own_thread(lambda: asyncio.run(asked()) or threading.get_ident())
     assert [one == own for one in seen] == [here]

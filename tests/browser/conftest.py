@@ -184,6 +184,12 @@ def drawn(amount, **typed):
     return next(line["text"] for line in lines if line["name"] == "drawn_b")
 
 
+def open_share(page):
+    """What is in sight is handed over: its code stands there."""
+    page.get_by_role("button", name="Share").click()
+    expect(page.locator("[data-code] .code")).to_be_visible()
+
+
 # a label by weight, as somebody typed it who has a scale; 240 g are weighed as 187 and 53 g
 BY_WEIGHT = {"name": "Shed mix", "by_weight": "345 : 98", "densities": "1.150 : 0.980 g/mL"}
 

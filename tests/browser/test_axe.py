@@ -7,7 +7,7 @@ from axe_playwright_python.sync_playwright import Axe
 from covemix.server.pages import PAGES
 from playwright.sync_api import expect
 
-from .conftest import fresh
+from .conftest import fresh, open_share
 from .test_targets import GLOVE, LEAST, PRIMARY, sizes
 
 LOOKS = {"light": {"color_scheme": "light"}, "dark": {"color_scheme": "dark"},
@@ -49,8 +49,7 @@ def test_the_sheet_has_no_violation(reader, look):
     page, url = reader
     dress(page, look)
     page.goto(url)
-    page.get_by_role("button", name="Share").click()
-    expect(page.locator("[data-code] .code")).to_be_visible()
+    open_share(page)
     assert violations(page) == []
 
 

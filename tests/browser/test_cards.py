@@ -5,7 +5,7 @@ import zxingcpp
 from PIL import Image
 from playwright.sync_api import expect
 
-from .conftest import figure, fresh, keep, until
+from .conftest import figure, fresh, keep, open_share, until
 
 KEPT = """async () => {
   const own = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
@@ -71,6 +71,5 @@ def test_one_card_is_as_before_and_so_is_the_next_one_after_twelve(phone, standi
 
 def test_cards_are_numbered_where_something_is_poured_alone(phone, standing):
     phone.goto(standing.url + "/joint/")
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)
     expect(phone.get_by_label("Cards for a class")).to_be_hidden()

@@ -10,7 +10,7 @@ from covemix.server.pages import PAGES
 from covemix.shared.words.languages import LANGUAGES
 from playwright.sync_api import expect
 
-from .conftest import body, fresh, keep
+from .conftest import body, fresh, keep, open_share
 from .test_targets import SHIFTS
 
 BUILD = house.build()
@@ -138,8 +138,7 @@ def test_where_nothing_is_kept_the_keys_in_sight_work_when_the_connection_goes(c
         phone.wait_for_function(COME, arg=[*SHARES, "/js/views/steps.js"])
         phone.wait_for_load_state("networkidle")
         served.stop()
-        phone.get_by_role("button", name="Share").click()
-        expect(phone.locator("[data-code] .code")).to_be_visible()
+        open_share(phone)
         phone.keyboard.press("Escape")
         phone.locator("[data-along-go]").click()
         expect(phone.locator("[data-steps=tap]")).to_be_visible()
@@ -165,5 +164,4 @@ def test_a_first_visit_is_kept_though_the_connection_goes_when_the_worker_has_co
     served.stop()
     served.start(wrap=going)
     keep(phone, served.url)
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)

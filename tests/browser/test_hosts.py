@@ -3,7 +3,7 @@ import pytest
 from hosts import STOCK, Host
 from playwright.sync_api import expect
 
-from .conftest import drawn, figure, keep
+from .conftest import drawn, figure, keep, open_share
 
 STYLED = "[...document.styleSheets].some((one) => one.cssRules.length > 1)"
 
@@ -21,8 +21,7 @@ def test_a_phone_keeps_it_and_needs_no_host_from_then_on(phone, host):
     keep(phone, host.url)
     phone.get_by_label("Amount", exact=True).fill("200")
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)
     assert wrong == []
     host.stop()
     phone.goto(host.url + "joint?panels=6")  # as somebody types it

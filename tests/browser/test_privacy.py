@@ -9,7 +9,7 @@ from covemix.server.build import FIGURES
 from covemix.server.pages import PAGES, path_of
 from playwright.sync_api import expect
 
-from .conftest import drawn, figure, keep
+from .conftest import drawn, figure, keep, open_share
 from .serve import Server
 from .test_kit import copies
 
@@ -86,8 +86,7 @@ def test_what_is_typed_handed_on_and_kept_is_sent_nowhere(phone, listened):
     before = len(listened.asked)
     phone.get_by_label("Amount", exact=True).fill("200")
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)
     phone.goto(f"{listened.url}/log/?{urlencode({'what': SECRET})}")
     expect(phone.locator("[name=what]")).to_have_value(SECRET)
     # a browser looks for a newer worker when a page is opened; but for the app's own late files nothing else is asked,

@@ -9,7 +9,7 @@ import zxingcpp
 from PIL import Image
 from playwright.sync_api import expect
 
-from .conftest import CHROMIUM, FLAGS, drawn, figure, fresh, keep
+from .conftest import CHROMIUM, FLAGS, drawn, figure, fresh, keep, open_share
 
 
 @pytest.fixture
@@ -17,8 +17,7 @@ def sheet(phone, standing):
     phone.goto(standing.url)
     phone.get_by_label("Amount", exact=True).fill("187")
     expect(figure(phone, "drawn_b")).to_have_text(drawn(187))
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)
     return phone
 
 
@@ -169,8 +168,7 @@ def test_a_browser_without_a_reader_of_codes_fetches_one_when_a_code_is_scanned_
     keep(filmed, served.url)
     filmed.get_by_label("Amount", exact=True).fill("187")
     expect(figure(filmed, "drawn_b")).to_have_text(drawn(187))
-    filmed.get_by_role("button", name="Share").click()
-    expect(filmed.locator("[data-code] .code")).to_be_visible()
+    open_share(filmed)
     assert decoders == []
     served.stop()
     scans = filmed.get_by_role("button", name="Scan a code")
@@ -204,8 +202,7 @@ def printed(page, key="Print a card"):
 def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standing):
     phone.goto(standing.url + "/?amount=240&thicken=yes&stiffness=stands")
     expect(figure(phone, "filler")).to_have_text("91.3 g")
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)
     [(words, codes)] = printed(phone)
     for told in ("Resin system 3 : 1 by volume", "in its own syringe 163 mL", "in its own syringe 54 mL",
                  "Wood flour 91.3 g", "Caution", "Date and time", "Lot numbers"):
@@ -218,8 +215,7 @@ def test_each_batch_of_a_plan_is_a_sheet_with_the_codes_of_its_pours(phone, stan
     phone.goto(standing.url + "/plan/?temperature=20&start=9:00" + "".join(
         f"&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90" for place in range(3)))
     expect(phone.locator("[data-line=batch_2]")).to_be_visible()
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)
     sheets = list(printed(phone))
     batches = [(words, codes) for words, codes in sheets if "Batch" in words.split(" ")[1:3]]
     assert len(batches) > 1 and len(batches) < len(sheets) < len(batches) + 3
@@ -290,8 +286,7 @@ def test_a_code_on_a_phone_has_modules_of_a_millimetre_or_is_none(chromium, stan
     with fresh(chromium, has_touch=True, is_mobile=True) as (page, _):
         page.goto(standing.url + "/?amount=187&thicken=yes&stiffness=stands&units=us")
         expect(page.locator("[data-form].live")).to_be_attached()
-        page.get_by_role("button", name="Share").click()
-        expect(page.locator("[data-code] .code")).to_be_visible()
+        open_share(page)
         wide, whole = module(page)
         assert wide >= MODULE - 0.01 and whole
         assert read_code(page) == page.get_by_label("Link", exact=True).input_value()
@@ -306,8 +301,7 @@ def test_a_desk_shows_the_code_that_is_too_dense_for_a_phone(chromium, standing)
     with fresh(chromium, viewport={"width": 1280, "height": 800}) as (page, _):
         page.goto(standing.url + LONG)
         expect(page.locator("[data-line=batch_2]")).to_be_visible()
-        page.get_by_role("button", name="Share").click()
-        expect(page.locator("[data-code] .code")).to_be_visible()
+        open_share(page)
         wide, whole = module(page)
         assert wide >= 3.79 and whole
         assert read_code(page) == page.get_by_label("Link", exact=True).input_value()

@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import figure, open_share
 
 LEAST = 24  # CSS px, WCAG 2.2, 2.5.8 at level AA
 GLOVE = 44  # CSS px, WCAG 2.2, 2.5.5 at level AAA: what the work itself needs
@@ -69,8 +69,7 @@ def test_the_notice_that_it_is_kept_stays_whole_in_larger_text(phone, standing):
 
 def test_the_bench_and_the_sheet_are_made_for_gloves(phone, standing):
     phone.goto(standing.url)
-    phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("[data-code] .code")).to_be_visible()
+    open_share(phone)
     assert [one for one in sizes(phone, "[data-sheet]") if one[1] < GLOVE] == []
     phone.keyboard.press("Escape")
     phone.get_by_role("button", name="Pour step by step").click()

@@ -3,7 +3,7 @@ import house
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import PART, POT, drawn, figure, keep, until
+from .conftest import PART, POT, drawn, figure, keep, open_share, until
 from .test_export import Elsewhere, elsewhere  # noqa: F401
 from .test_update import BUILD, LOOK
 
@@ -56,8 +56,7 @@ def test_half_a_script_of_later_does_no_harm_because_the_bundle_holds_it_whole(h
     hurt.goto(elsewhere.url + "log/")
     expect(hurt.locator("[data-none]")).to_be_visible()
     hurt.goto(elsewhere.url)
-    hurt.get_by_role("button", name="Share").click()
-    expect(hurt.locator("[data-code] .code")).to_be_visible()
+    open_share(hurt)
 
 
 def no_script(path):
