@@ -161,7 +161,7 @@ def seen(room: Path, certutil: str):
         page = phone.new_page()
         page.goto(by_name)
         found["renewed: over the wire"] = page.evaluate(
-            "fetch('health', { cache: 'no-store' }).then(({ status }) => status)")
+            "(url) => fetch(url, { cache: 'no-store' }).then(({ status }) => status)", by_name + "health")
         found["renewed: updates"] = page.evaluate(
             "navigator.serviceWorker.ready.then((kept) => kept.update()).then(() => true)")
         page.close()
