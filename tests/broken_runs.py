@@ -2,10 +2,13 @@
 
 `make broken`, or `python tests/broken_runs.py FOLDER [words of a change ...]`: each change is made in a copy of the
 tree, the tests named beside it run there, and the first that fails is shown; what nothing sees ends with an error.
-What was seen is kept in FOLDER.json and is not run again, so that the table may be run in pieces; `make broken` begins
-anew. docs/PROOF.md says what was made so far. It takes an hour or more and is no part of `make test`.
+What was seen is kept in FOLDER.json and on docs/PROOF.md, and is not run again, so that the table may be run in pieces:
+the word `tests/` asks for all that is left. A row of the page counts as long as neither the change nor its tests are
+others than when it was run (the row's mark says so), and the text that it changes and the test that saw it still stand.
+`make broken` begins anew. It takes an hour or more and is no part of `make test`.
 """
 
+import hashlib
 import json
 import os
 import re
@@ -1685,37 +1688,63 @@ def broken(folder: Path, change: Change):
 
 
 def page(rows):
-    """docs/PROOF.md: what was broken, and which test saw it."""
+    """docs/PROOF.md: what was broken, which test saw it, and in which tree; rows: (change, result or None)."""
     lines = [
         "# Broken runs",
         "",
         "Made by `make broken`: each change was made alone in a copy of this tree, and the tests "
         "named in tests/broken_runs.py ran there. Before: whether the tests of commit 0d8e220, of what came later "
         "those of ae6107b, of a run tests/test_run.py of 2cab29f, of glue, coats and test cups those of 4cc34312, saw "
-        "the same change (empty: not tried).",
+        "the same change (empty: not tried). Tree: the commit whose tree was broken. Mark: of the change and its tests "
+        "as they were run; where either is another today, the row is not run yet.",
         "",
-        "| what was broken | file | before | the test that fails now |",
-        "|---|---|---|---|",
+        "| what was broken | file | before | the test that fails now | tree | mark |",
+        "|---|---|---|---|---|---|",
     ]
-    tests = ["not run yet" if seen is None else seen.partition("[")[0] or "**none**" for _, seen in rows]
-    for (one, _), test in zip(rows, tests, strict=True):
-        lines.append(f"| {one.what} | {one.file} | {one.before} | {test} |")
-    run = [seen for _, seen in rows if seen is not None]
-    lines += ["", f"{len(rows)} changes, {len(run)} of them made so far, {sum(map(bool, run))} of these seen."]
+    for one, found in rows:
+        seen, tree = found or ("not run yet", "")
+        test, told = seen.partition("[")[0] or "**none**", mark(one) if found else ""
+        lines.append(f"| {one.what} | {one.file} | {one.before} | {test} | {tree} | {told} |")
+    run = [found for _, found in rows if found]
+    seen = sum(bool(test) for test, _ in run)
+    lines += ["", f"{len(rows)} changes, {len(run)} of them made so far, {seen} of these seen."]
     return "\n".join(lines) + "\n"
 
 
-def kept(change: Change):
+def mark(change: Change):
     """By what a result is kept: another change, or other tests of it, are run anew."""
-    return "\0".join(change[:5])
+    return hashlib.sha256("\0".join(change[:5]).encode()).hexdigest()[:8]
+
+
+def rows_of(text: str):
+    """The cells of the rows of docs/PROOF.md."""
+    lines = [line for line in text.splitlines() if line.startswith("| ")]
+    return [[cell.strip() for cell in line.split("|")[1:-1]] for line in lines[1:]]
+
+
+def told_by(text: str):
+    """What the page tells as seen and still holds: mark -> (test, tree)."""
+    told = {row[5]: (row[3], row[4]) for row in rows_of(text) if "::test_" in row[3]}
+    return {mark(one): told[mark(one)] for one in CHANGES if mark(one) in told and stands(one, told[mark(one)][0])}
+
+
+def stands(change: Change, seen: str):
+    """Whether the text that is changed and the test that saw the change are still there."""
+    file, _, test = seen.partition("::")
+    places = [place for place in (HERE / "tests" / file, HERE / "tests" / "browser" / file) if place.exists()]
+    return change.old in (HERE / change.file).read_text(encoding="utf-8") and any(
+        f"def {test}(" in place.read_text(encoding="utf-8") for place in places)
 
 
 if __name__ == "__main__":
     folder, words = Path(sys.argv[1]).resolve(), sys.argv[2:]
     results = folder.with_suffix(".json")
     found = json.loads(results.read_text(encoding="utf-8")) if words and results.exists() else {}
-    wanted = [one for one in CHANGES if not words or (not found.get(kept(one)) and any(
+    if words:
+        found = {**told_by(PAGE.read_text(encoding="utf-8")), **found}
+    wanted = [one for one in CHANGES if not words or (not found.get(mark(one), [""])[0] and any(
         word in one.what + one.file + one.tests for word in words))]
+    tree = subprocess.check_output(["git", "rev-parse", "--short=8", "HEAD"], cwd=HERE, text=True).strip()
     prepared(folder)
     unasked = []
     for tests in dict.fromkeys(one.tests for one in wanted):
@@ -1725,8 +1754,8 @@ if __name__ == "__main__":
             continue
         for one in wanted:
             if one.tests == tests:
-                found[kept(one)] = broken(folder, one)
+                found[mark(one)] = broken(folder, one), tree
                 results.write_text(json.dumps(found), encoding="utf-8")
-                print(f"{one.what}: {found[kept(one)] or 'NOTHING SAW IT'}", flush=True)
-    PAGE.write_text(page([(one, found.get(kept(one))) for one in CHANGES]), encoding="utf-8")
-    sys.exit(bool(unasked) or any(not found[kept(one)] for one in wanted))
+                print(f"{one.what}: {found[mark(one)][0] or 'NOTHING SAW IT'}", flush=True)
+    PAGE.write_text(page([(one, found.get(mark(one))) for one in CHANGES]), encoding="utf-8")
+    sys.exit(bool(unasked) or any(not found[mark(one)][0] for one in wanted))
