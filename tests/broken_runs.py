@@ -8,6 +8,7 @@ others than when it was run (the row's mark says so), and the text that it chang
 `make broken` begins anew. It takes an hour or more and is no part of `make test`.
 """
 
+import functools
 import hashlib
 import json
 import os
@@ -19,6 +20,9 @@ import sys
 from collections import namedtuple
 from pathlib import Path
 
+from forked import HANGS, Forked
+
+LABOUR = 180  # seconds of the processor's time that tests without a browser may take
 HERE = Path(__file__).resolve().parents[1]
 ROOMS = ("shared", "server", "webui")
 PAGE = HERE / "docs" / "PROOF.md"
@@ -1653,12 +1657,17 @@ if os.environ.get("PACKED_LIGHTLY"):
 
 
 def asked(folder: Path, tests: str, limit: float | None = None):
-    """Runs tests in the copy, so many seconds at most -> (exit code, the first test that failed or "")."""
+    """Runs tests in the copy as it is now -> (exit code, the first test that failed, HANGS, or "").
+
+    limit: seconds that tests of a browser may take; others have LABOUR.
+    """
+    if "tests/browser/" not in tests:
+        return forked(folder).ask(tests, LABOUR)
     words = ["-x", "-q", "-rf", "-p", "no:cacheprovider", "-o", "testpaths=", "--force-reruns", "0", *tests.split()]
     run = subprocess.Popen(
         [sys.executable, "-m", "pytest", *words],
         cwd=folder,
-        env={**os.environ, "PYTHONPATH": str(folder), "PACKED_LIGHTLY": "1" * ("tests/browser/" in tests)},
+        env={**os.environ, "PYTHONPATH": str(folder), "PACKED_LIGHTLY": "1"},
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
         text=True,
@@ -1669,9 +1678,14 @@ def asked(folder: Path, tests: str, limit: float | None = None):
     except subprocess.TimeoutExpired:
         os.killpg(run.pid, signal.SIGKILL)  # with the browsers that it started
         run.communicate()
-        raise
+        return 2, HANGS
     failed = re.search(r"^(?:FAILED|ERROR) (\S+)", said, re.MULTILINE)
     return run.returncode, failed[1] if failed else ""
+
+
+@functools.cache
+def forked(folder: Path):
+    return Forked(folder)
 
 
 def broken(folder: Path, change: Change):

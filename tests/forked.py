@@ -1,4 +1,4 @@
-"""Tests asked many times in a copy of the house, without starting anew each time: for `make mutants`.
+"""Tests asked many times in a copy of the house, without starting anew each time: for `make mutants` and `make broken`.
 
 One process has loaded pytest, its plugins and all packages that earlier runs needed, but nothing of the house. Each run
 is a fork of it: it reads the house as it stands in the copy then, and ends. Tests that were quick before are asked

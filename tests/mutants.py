@@ -25,7 +25,7 @@ from pathlib import Path
 
 import facts
 from broken_runs import HERE, asked, prepared
-from forked import HANGS, Forked
+from forked import HANGS
 from mutants_looked_at import LOOKED_AT
 
 SEED = os.environ.get("SEED") or datetime.date.today().strftime("%Y-%m")
@@ -35,7 +35,6 @@ NEAR = bool(os.environ.get("NEAR"))  # asks only the tests near to a change, and
 PAGE = HERE / "docs" / "MUTANTS.md"
 STRYKER = HERE / ".venv" / "js-mutants"
 LIMIT = 900  # seconds that the tests of one change may take: what hangs is seen
-WORK = 180  # the same of the engine, of the processor's time
 
 # file: from the root; line; kind: the tool's name of it; was, now: the text of that line, and what it becomes; put: how
 # the change is made: of the engine (kind, which of its kind), of a script (from, to, text)
@@ -248,7 +247,7 @@ def broken(folder: Path, one: Mutant):
     for tests in filter(None, (tests_near(one.file), tests_left(one.file))):
         place.write_text(changed(one, whole), encoding="utf-8")
         try:
-            code, failed = ask(folder, tests)
+            code, failed = asked(folder, tests, limit=LIMIT)
         finally:
             place.write_text(whole, encoding="utf-8")
         if failed == HANGS:
@@ -259,25 +258,10 @@ def broken(folder: Path, one: Mutant):
     return ""
 
 
-def ask(folder: Path, tests: str):
-    """Asks tests in the copy as it is now -> (exit code, the first that failed, HANGS, or "")."""
-    if "tests/browser/" not in tests:
-        return forked(folder).ask(tests, WORK)
-    try:
-        return asked(folder, tests, limit=LIMIT)
-    except subprocess.TimeoutExpired:
-        return 2, HANGS
-
-
-@functools.cache
-def forked(folder: Path):
-    return Forked(folder)
-
-
 @functools.cache
 def passes(folder: Path, tests: str):
     """Whether these tests pass in the copy as it is."""
-    return ask(folder, tests)[0] == 0
+    return asked(folder, tests, limit=LIMIT)[0] == 0
 
 
 def files_of(part: str):
