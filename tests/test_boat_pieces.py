@@ -265,8 +265,9 @@ def test_a_boat_of_tape_alone_buys_no_bags_and_no_filler():
 
 
 def test_the_plans_pour_what_the_boat_counts():
-    """Putty to place and liquid resin, each copy and each face: all of it is in the plans."""
-    compared = 0
+    """Putty to place and liquid resin, each copy and each face: all of it is in the plans, and each piece takes its own
+    there, rounded up to a gram a metre."""
+    compared, taped, puttied = 0, 0, 0
     for request in cases.requests("boat", 120, seed=5):
         values, errors = read(boat.INPUTS, links.tree(request["pairs"]))
         if errors or checked(boat.CHECKS, values):
@@ -282,7 +283,13 @@ def test_the_plans_pour_what_the_boat_counts():
         wet = sum(piece[3] for side in sides for piece in side)
         assert wet == pytest.approx(sums.wet_out + sums.ply_takes + values["tray"] * sums.taped, rel=1e-9)
         compared += len(work)
-    assert compared > 20
+        for name, length, placed, laid, layers, planned in [piece for side in sides for piece in side]:
+            assert (planned.name, planned.layers) == (name, layers)
+            assert 0 <= planned.length - length <= 0.01 + 1e-9
+            assert -1e-9 <= planned.putty - placed / length <= 0.001 + 1e-9
+            assert -1e-9 <= planned.wet - laid / length <= 0.001 + 1e-9
+            taped, puttied = taped + (planned.wet > planned.putty), puttied + (planned.putty > planned.wet)
+    assert compared > 20 and taped > 5 and puttied > 5
 
 
 def test_the_filler_that_is_bought_is_enough_for_the_putty_that_is_poured():
