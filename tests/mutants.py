@@ -102,7 +102,9 @@ def tests_near(file: str):
     room, stem = Path(file).parent.name, Path(file).stem
     own = [f"covemix/{file}"] if ">>>" in (HERE / file).read_text(encoding="utf-8") else []
     bases = {stem, re.sub(r"_(lines|drawing|leads|found|table|limits)$", "", stem)}
-    found = [f"test_{one}.py" for one in sorted(bases) if (HERE / f"tests/test_{one}.py").exists()]
+    words = stem.split("_")  # pot_doubt_lines: test_pot_doubt.py, test_pot.py
+    named = [*sorted(bases), *("_".join(words[:many]) for many in range(len(words) - 1, 0, -1))]
+    found = [f"test_{one}.py" for one in dict.fromkeys(named) if (HERE / f"tests/test_{one}.py").exists()]
     imports = re.compile(rf"from covemix\.shared\.{room}(?:\.(?:{'|'.join(bases)}) import|"
                          rf" import (?:\([^)]*|[^\n(]*)\b(?:{'|'.join(bases)})\b)")
     found += [name for name, text in engine_tests().items() if imports.search(text)]
