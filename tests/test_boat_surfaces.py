@@ -94,6 +94,39 @@ def test_a_boat_worked_by_hand():
     assert found["saved_fairing"]["value"] == pytest.approx(placed * 0.7 / per_resin * 1.23, rel=1e-6)
 
 
+def test_what_each_surface_takes_worked_by_hand():
+    """Filler, putty, what stays and the resin in it, brushes, trays and sheets: not the product's sum of its own parts.
+
+    The amounts are those of the boat worked by hand above; a sheet of abrasive does half a square metre.
+    """
+    found, values = found_of(*ONE, *rows(*ALL), ("most", "500 g"))
+    (seal, coat), (cloth,), (fair,), (glue,), (fillet,) = [phases.of_surface(one, values) for one in found.surfaces]
+
+    def takes(one, **amounts):
+        told = {"batches": one.cups, "resin": one.resin, "cups": one.cups, **amounts}
+        assert one[1:] == pytest.approx(phases.phase(one.name, told)[1:], rel=1e-9), one.name
+
+    first, later = 0.110 * (8 + 2.5 * 0.036), 0.080 * (8 + 0.036)
+    takes(seal, stays=first, kept=first, trays=1, brushes=1, sheets=16)
+    takes(coat, stays=2 * later, kept=2 * later, trays=2, brushes=2)  # sanded once, before the first
+    area = float(np.trapezoid([0.6, 1.0, 0.8], dx=1.5))
+    stays = found.surfaces[1].found.stays
+    takes(cloth, glass=0.2 * 2.55, stays=stays, kept=stays - 0.2 * 2.55, brushes=1 + 2, sheets=ceiling(area / 0.5))
+    placed = 2.5 * 0.0008 / 0.7
+    resin = placed / ((1 / 1110 + 0.23 / 200) / 0.95)
+    takes(fair, putty=placed, light=0.23 * (resin * 1.1 + 6 * 0.006), stays=0.7 * resin * 1.23, kept=0.7 * resin,
+          sheets=5)
+    bond = 2 * 0.009 * 0.3 * sqrt(1 + 64)
+    neat, mixed = 2 * bond * 2 * 0.085, bond * 0.0003 / 0.8 / ((1 / 1110 + 0.25 / 1300) / 0.95)
+    takes(glue, putty=bond * 0.0003 / 0.8, filler=0.25 * (mixed * 1.1 + 0.006), brushes=1,
+          stays=neat + bond * 0.0003 * 1100, kept=neat + bond * 0.0003 * 1100 / 1.25)
+    radius = 0.006 * (sqrt(42.6 / 2) - 1) / 2
+    mass = 2 * radius**2 * (1 - pi / 4) * 4 / 0.88 * 1100
+    resin = (mass + 0.026) / 1.38
+    takes(fillet, resin=resin * 1.1, putty=(mass + 0.026) / 1100, filler=0.38 * resin * 1.1, bags=1,
+          stays=0.88 * mass, kept=0.88 * mass / 1.38)
+
+
 @pytest.mark.parametrize("units", ("metric", "us"))
 def test_each_surface_is_the_one_that_its_own_screen_reckons(units):
     """The same figures as its move gives, phase totals put together again."""
