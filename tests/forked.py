@@ -3,7 +3,8 @@
 One process has loaded pytest, its plugins and all packages that earlier runs needed, but nothing of the house. Each run
 is a fork of it: it reads the house as it stands in the copy then, and ends. Tests that were quick before are asked
 first, and nothing is shrunk: all that is asked for is whether one of them fails. No compiled file is written: of two
-changes within a second the second would be read as the first.
+changes within a second the second would be read as the first. A package that starts threads as it is loaded (one of
+them is written in Go) is left to each fork: a fork has none of the threads, and would wait for them without end.
 """
 import contextlib
 import gc
@@ -29,7 +30,7 @@ class Forked:
                        stdout=subprocess.DEVNULL)
         self.process = subprocess.Popen(
             [sys.executable, str(Path(__file__).resolve())], cwd=folder, text=True, stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE, env={**os.environ, "PYTHONPATH": str(folder)})
+            stdout=subprocess.PIPE, env={**os.environ, "PYTHONPATH": str(folder), "OPENBLAS_NUM_THREADS": "1"})
 
     def ask(self, tests: str, limit: float):
         """limit: seconds of the processor's time; five times as many may pass. Beyond that the test is called HANGS."""
@@ -94,6 +95,7 @@ def serve(given, answers):
         tests, limit = json.loads(line)
         gc.collect()
         gc.freeze()
+        assert threads() == 1
         back, there = os.pipe()
         child = os.fork()
         if not child:
@@ -121,20 +123,36 @@ def serve(given, answers):
         else:
             told = json.loads(told)
             took.update(told["took"])
+            new = {}
             for name in told["outside"]:
                 if name not in tried:
                     tried.add(name)
-                    load(name)
+                    new.setdefault(name.partition(".")[0], []).append(name)
+            for names in new.values():
+                load(names)
             answers.write(json.dumps([told["code"], told["failed"]]) + "\n")
         answers.flush()
 
 
-def load(name):
-    """For all that are forked later."""
-    try:
-        __import__(name)
-    except Exception:  # a module that can be loaded by its package alone: it comes with that, or each fork loads it
-        return
+def load(names):
+    """Modules of a package, for all that are forked later; not where that would start a thread."""
+    child = os.fork()
+    if not child:
+        bring(names)
+        os._exit(threads() > 1)
+    if os.waitpid(child, 0)[1] == 0:
+        bring(names)
+
+
+def bring(names):
+    for name in names:
+        with contextlib.suppress(Exception):  # some are loaded by their package alone: they come with it
+            __import__(name)
+
+
+def threads():
+    """How many the system counts, those of other languages too."""
+    return len(os.listdir("/proc/self/task"))
 
 
 if __name__ == "__main__":

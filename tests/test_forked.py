@@ -54,6 +54,12 @@ def test_each_change_is_read_anew_though_it_is_as_long_and_of_the_same_second(ho
     assert house("return x + x") == (0, "")
 
 
+def test_what_starts_a_thread_as_it_is_loaded_is_left_to_each_fork(house):
+    """minify is written in Go: loaded before, its first answer in a fork would be waited for without end."""
+    uses = "import minify; minify.string('text/css', 'a { b: c }'); return x * 2"
+    assert [house(uses, limit=4) for _ in range(2)] == [(0, "")] * 2
+
+
 def test_what_cannot_be_read_or_does_not_end_is_seen(house):
     assert house("return x *")[0] != 0
     assert house("while True: pass", limit=1) == (2, HANGS)
