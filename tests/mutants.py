@@ -8,7 +8,8 @@ is sent.
 A sample of MANY places that decide, and of a third as many others, is drawn by SEED, which is the month: the same
 places for the same program all month long. It is run in the order in which it was drawn, so that what MINUTES cut short
 is still a sample. What was found is kept in FOLDER.json: asked again, only what was not seen and what is left is run.
-`make mutants` begins anew. Writes docs/MUTANTS.md.
+Without FOLDER.json, what docs/MUTANTS.md tells of the same month is kept where a part is named: it was drawn from the
+house as it was then. `make mutants` names none, and begins anew. Writes docs/MUTANTS.md.
 """
 import datetime
 import functools
@@ -40,6 +41,7 @@ LIMIT = 900  # seconds that the tests of one change may take: what hangs is seen
 # the change is made: of the engine (kind, which of its kind), of a script (from, to, text)
 Mutant = namedtuple("Mutant", ("file", "line", "kind", "was", "now", "put"))
 DECIDES, OTHER = "decides", "other"
+FEW = 0.05  # of all places: two samples so small hardly share one
 WANTED = {DECIDES: 0.95, OTHER: 0.85}
 PARTS = {"engine": "engine", "worker": "sw.js", "page": "scripts of the page"}
 
@@ -296,11 +298,44 @@ def said(seen, tried):
     return f"{percent(seen / tried)} ({percent(low)} to {percent(high)})" if tried else "-"
 
 
+def tried_now(found, part, kind):
+    return [one for one in found["tried"] if one["part"] == part and one["class"] == kind]
+
+
+def earlier(found, part, kind):
+    """What the page told before FOLDER.json began, (tried, seen, the same): added to what was tried since while both
+    are few of all places, so that none is counted twice; else the larger of both samples counts."""
+    many, seen, same = found.get("earlier", {}).get(f"{part} {kind}", (0, 0, 0))
+    now, places = len(tried_now(found, part, kind)), found["places"].get(f"{part} {kind}", 0)
+    return (many, seen, same) if many + now <= FEW * places or many >= now else (0, 0, 0)
+
+
 def counted(found, part, kind):
-    """(tried, how many of them were seen, how many make a difference that somebody could see)."""
-    tried = [one for one in found["tried"] if one["part"] == part and one["class"] == kind]
-    same = sum(not one["seen"] and LOOKED_AT.get(name_of(one), "").startswith("same") for one in tried)
-    return tried, sum(bool(one["seen"]) for one in tried), len(tried) - same
+    """(how many were tried, how many of them were seen, how many make a difference that somebody could see)."""
+    tried, (many, seen, same) = tried_now(found, part, kind), earlier(found, part, kind)
+    if many + len(tried) > FEW * found["places"].get(f"{part} {kind}", 0) and many:
+        tried = []
+    same += sum(not one["seen"] and LOOKED_AT.get(name_of(one), "").startswith("same") for one in tried)
+    return many + len(tried), seen + sum(bool(one["seen"]) for one in tried), many + len(tried) - same
+
+
+def told_by(text: str):
+    """What docs/MUTANTS.md tells: its month, and its counts, places, rooms and rows, as FOLDER.json keeps them."""
+    month = re.search(r"The sample is that of ([\w-]+):", text)
+    found = {"seed": month[1] if month else "", "tried": [], "places": {}, "earlier": {}, "rooms": {}, "rows": []}
+    for part, title in PARTS.items():
+        for kind in WANTED:
+            row = re.search(rf"^\| {re.escape(title)}: {kind} \|(.*)\|$", text, re.MULTILINE)
+            if row:
+                cells = [cell.strip().replace(",", "") for cell in row[1].split("|")]
+                found["places"][f"{part} {kind}"] = int(cells[0])
+                found["earlier"][f"{part} {kind}"] = [int(cells[1]), int(cells[2]), int(cells[4])]
+    rooms = re.search(r"^Tried so far, by room: ([^.]*)\.", text, re.MULTILINE)
+    for room in rooms[1].split(", ") if rooms and rooms[1] else []:
+        name, _, count = room.rpartition(" ")
+        found["rooms"][name.rstrip("/")] = int(count)
+    found["rows"] = [line for line in text.partition("## Not seen")[2].splitlines()[4:] if line.startswith("| ")]
+    return found
 
 
 HEAD = """# Would a test see it?
@@ -326,22 +361,26 @@ FOOT = """
 
 def page(found):
     """docs/MUTANTS.md."""
-    rows, unseen = [], []
+    rows, unseen, before = [], [], 0
     for part, title in PARTS.items():
         for kind, text in ((DECIDES, "decides"), (OTHER, "other")):
             tried, seen, differ = counted(found, part, kind)
             if part == "worker" and kind == OTHER:
                 continue  # all of it decides what is kept
             places = found["places"].get(f"{part} {kind}", 0)
-            rows.append(f"| {title}: {text} | {places:,} | {len(tried)} | {seen} | {said(seen, len(tried))} | "
-                        f"{len(tried) - differ} | {said(seen, differ)} | {percent(WANTED[kind])} |")
-            unseen += [one for one in tried if not one["seen"]]
+            rows.append(f"| {title}: {text} | {places:,} | {tried} | {seen} | {said(seen, tried)} | "
+                        f"{tried - differ} | {said(seen, differ)} | {percent(WANTED[kind])} |")
+            unseen += [one for one in tried_now(found, part, kind) if not one["seen"]]
+            before += earlier(found, part, kind)[0]
     looked = [(one["file"], cell(one["was"]), cell(one["now"]), LOOKED_AT.get(name_of(one), "**not yet**"))
               for one in sorted(unseen, key=name_of)]
-    rooms = Counter(one["file"].rpartition("/")[0] for one in found["tried"])
+    rooms = Counter(one["file"].rpartition("/")[0] for one in found["tried"]) + Counter(found.get("rooms", {}))
     where = "Tried so far, by room: " + ", ".join(f"{room}/ {count}" for room, count in sorted(rooms.items())) + "."
-    return "\n".join((HEAD.format(asked=ASKED[NEAR], seed=found["seed"]), *rows, "", where, FOOT,
-                      *(f"| {' | '.join(row)} |" for row in looked))) + "\n"
+    if before:
+        where += f" {before} of them were drawn and tried earlier in the month, from the house as it was then."
+    lines = [f"| {' | '.join(row)} |" for row in looked]
+    lines = sorted({*lines, *(found.get("rows", []) if before else [])})
+    return "\n".join((HEAD.format(asked=ASKED[NEAR], seed=found["seed"]), *rows, "", where, FOOT, *lines)) + "\n"
 
 
 def cell(text):
@@ -351,10 +390,15 @@ def cell(text):
 
 
 def main(folder: Path, words):
-    parts = [word for word in words if word in PARTS] or list(PARTS)
+    named = [word for word in words if word in PARTS]
+    parts = named or list(PARTS)
     words = [word for word in words if word not in PARTS]
     kept = folder.with_suffix(".json")
-    found = json.loads(kept.read_text(encoding="utf-8")) if kept.exists() else {"seed": SEED, "tried": [], "places": {}}
+    found = {"seed": SEED, "tried": [], "places": {}}
+    if kept.exists():
+        found = json.loads(kept.read_text(encoding="utf-8"))
+    elif named and told_by(PAGE.read_text(encoding="utf-8"))["seed"] == SEED:
+        found = told_by(PAGE.read_text(encoding="utf-8"))
     assert found["seed"] == SEED, f"{kept} is of {found['seed']}: put it away first"
     prepared(folder)
     known = {(one["file"], json.dumps(one["put"])): one for one in found["tried"]}

@@ -64,3 +64,29 @@ def test_the_page_counts_what_was_tried_and_says_what_nothing_saw():
     page = mutants.page(found)
     assert "| engine: decides | 900 | 10 | 9 | 90 % (60 % to 98 %) | 0 | 90 % (60 % to 98 %) | 95 % |" in page
     assert "| shared/mix/ratio.py | `a < b` | `a > b` | **not yet** |" in page
+
+
+def test_what_the_page_told_is_kept_and_counted_once():
+    """Two small samples are added; of two that share places the larger counts."""
+    row = {"file": "shared/mix/ratio.py", "line": 1, "kind": "k", "was": "a < b", "now": "a > b", "put": [],
+           "part": "engine", "class": DECIDES}
+    old = mutants.page({"seed": "2026-11", "places": {"engine decides": 900},
+                        "tried": [dict(row, seen="x")] * 9 + [dict(row, seen="")]})
+    told = mutants.told_by(old)
+    assert mutants.page(told).replace(" 10 of them were drawn and tried earlier in the month, from the house as it was "
+                                      "then.", "") == old
+    more = dict(told, tried=[dict(row, file="shared/plan/day.py", seen="x")] * 20)
+    page = mutants.page(more)
+    assert "| engine: decides | 900 | 30 | 29 | 97 % (83 % to 99 %) | 0 |" in page
+    assert "shared/mix/ 10, shared/plan/ 20. 10 of them" in page and "| `a > b` | **not yet** |" in page
+    for many, counts in ((80, "| 80 | 80 |"), (40, "| 40 | 40 |")):
+        assert counts in mutants.page(dict(told, tried=[dict(row, seen="x")] * many))
+    assert "| 10 | 9 |" in mutants.page(dict(told, places={"engine decides": 100}, tried=[dict(row, seen="x")] * 8))
+
+
+def test_the_page_that_stands_is_read_as_it_is_written():
+    text = mutants.PAGE.read_text(encoding="utf-8")
+    told = mutants.told_by(text)
+    again = mutants.told_by(mutants.page(told))
+    assert told["earlier"] == again["earlier"] and told["rooms"] == again["rooms"] and told["rows"] == again["rows"]
+    assert sum(many for many, _, _ in told["earlier"].values()) == sum(told["rooms"].values()) > 100
