@@ -1,6 +1,6 @@
 """Broken runs: each change of the table still has its place in the product; `make broken` makes them."""
 import pytest
-from broken_runs import CHANGES, HERE, PAGE, mark, page, rows_of, stands, told_by
+from broken_runs import CHANGES, HERE, PAGE, mark, page, prepared, rows_of, stands, told_by
 
 
 @pytest.mark.parametrize("change", CHANGES, ids=lambda change: change.what)
@@ -37,3 +37,11 @@ def test_a_row_counts_no_longer_where_its_change_its_text_or_its_test_is_another
     assert told_by(page([(one._replace(tests="tests/test_run.py"), (seen, "0d8e2201"))])) == {}
     assert told_by(told.replace("says_its_own_part", "is_gone")) == {}
     assert not stands(one._replace(old="no such text"), seen)
+
+
+def test_the_copy_that_is_broken_has_all_of_the_house_from_its_root_and_from_its_rooms(tmp_path):
+    """test_words.py reads DEVELOPERS.md from where the rooms stand: in the copy it could not even be collected."""
+    prepared(tmp_path / "copy")
+    for path in HERE.iterdir():
+        if not path.name.startswith(".") and not path.name.endswith(("cache", ".egg-info")):
+            assert (tmp_path / "copy" / path.name).exists() and (tmp_path / "copy" / "covemix" / path.name).exists()
