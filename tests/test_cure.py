@@ -7,6 +7,7 @@ from covemix.shared.clock import cure_lines
 from covemix.shared.door import moves
 from covemix.shared.equations import maturity
 from covemix.shared.equations.kinetics import GAS_CONSTANT, rate_factor
+from covemix.shared.words.numbers import DOWN, UP
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from hypothesis import given, settings
@@ -202,3 +203,17 @@ def test_a_window_that_may_close_before_it_is_sure_to_be_open_is_none(air):
 def test_label_hours_without_their_temperature_are_asked_for():
     assert errors({"air": "20", "system": dict(LABEL, cure_temperature="")})[0][0] == "system.cure_temperature"
     assert errors({"air": "20", "system": dict(LABEL, cure_until="2")})[0][0] == "system.cure_until"
+
+
+@pytest.mark.parametrize("toward", (UP, DOWN))
+def test_a_time_after_mixing_is_told_by_half_hours_for_two_days_and_by_half_days_from_then_on(toward):
+    """And never off by more than its step, nor to the hopeful side."""
+    for half_hours in range(1, 400):
+        for more in (-1, 0, 1):
+            seconds = half_hours * 1800 + more
+            found = cure_lines.after(seconds, toward)
+            days = found[0] == "cure-days"
+            assert days == (seconds > 2 * 86400)
+            told = float(found[1]["days"][1]) * 86400 if days else found[1]
+            late = told - seconds if toward is UP else seconds - told
+            assert -1e-6 <= late <= (43200 if days else 1800)
