@@ -358,3 +358,16 @@ def test_tape_to_buy_is_what_is_cut_of_the_roll():
         row = lines_of(("units", "us"), ("joints.0.length", length))["tape_1"]
         feet = row["text"].partition(" of ")[0]
         assert "; 1 roll, " + feet + " cut from it" in row["rough"]
+
+
+@pytest.mark.parametrize(("wanted", "width", "told"), (
+    (8, 50, False), (12, 50, False), (15, 50, False), (18, 50, True), (22, 50, True), (15, 75, False), (22, 75, False)))
+def test_tape_that_is_short_on_bare_panel_is_told_and_no_other(wanted, width, told):
+    """By hand at 90 degrees: half of what a tape has left beside a cove of pi/2 R; where the cove gives way to the tape
+    it has just what is wanted, which is not short."""
+    found = lines_of(("joints.0.angle", "90"), ("joints.0.length", "2"), ("joints.0.width", str(width)),
+                     ("flank", str(wanted)))["joint_0"]
+    radius = float(found["text"].split("R ")[1].split(" mm")[0])
+    left = (width - radius * pi / 2) / 2
+    assert (left < wanted - 0.1) == told
+    assert (f"only {left:.1f} mm of tape" in found["rough"]) == ("only" in found["rough"]) == told
