@@ -35,7 +35,7 @@ def create_app(build: Build | None = None, origins: Sequence[str] = (), packs: b
     maker = ThreadPoolExecutor(1)
     first = Site(build, maker)
     sites = {build.language: first}
-    sites.update((name, Site(Build(build.house, name), maker)) for name in LANGUAGES if name not in sites)
+    sites.update((name, Site(type(build)(build.house, name), maker)) for name in LANGUAGES if name not in sites)
     app = FastAPI(title="Covemix", version=VERSION, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
                   description=api.ABOUT, openapi_tags=[{"name": "moves", "description": api.ABOUT_MOVES}])
     app.include_router(api.router())

@@ -7,7 +7,7 @@ import time
 import pytest
 from covemix.server.one_script import one_script
 from covemix.shared.door import moves
-from house import another_house, build
+from house import another_house, build, made_unpacked
 from playwright.sync_api import Error, expect, sync_playwright
 
 from .serve import Server, instead
@@ -51,8 +51,8 @@ def chromium():
 
 @pytest.fixture(scope="session")
 def standing():
-    """A server that nobody stops, for tests that need none of their own."""
-    server = Server().start()
+    """A server that nobody stops, for tests that need none of their own. What it sends comes unpacked."""
+    server = Server().start(wrap=lambda _: made_unpacked())
     yield server
     server.stop()
 
