@@ -3,6 +3,9 @@
 "same: why" where the program does the same with it, so that no test could see it; else why no test asks for it.
 """
 LOOKED_AT = {
+    "shared/clock/cure_lines.py: last, following, every = [number(shown(time / 3600, 0)) for time in (before, after, "
+    "most)] -> last, following, every = [number(shown(time / 3599, 0)) for time in (before, after, most)]":
+        "hours beside a gap of typed points, told whole: another one only where a point lies at a half hour",
     "shared/equations/integrate.py: if t < 100: -> if t < 99:":
         "same: a guard for a step that runs away downward; no pot is colder than 173 K",
     "shared/equations/grouping.py: before[place] = batches + 1 -> before[place] = batches / 1":
