@@ -308,13 +308,12 @@ def bundled_page(page: str) -> str:
 
 
 def lean_page(text: str) -> str:
-    """A page without indentation and blank lines. No page has text in which they mean something.
+    """A page whose blanks and new lines are one blank each. No page has text in which more of them mean something.
 
-    >>> lean_page("<p>\\n\\n  a\\n</p>\\n")
-    '<p>\\na\\n</p>\\n'
+    >>> lean_page("<p>\\n\\n  a&nbsp;\\u00a0 b\\n</p>\\n")
+    '<p> a&nbsp;\\xa0 b </p> '
     """
-    lines = (line.strip() for line in text.splitlines())
-    return "".join(line + "\n" for line in lines if line)
+    return re.sub(r"[ \t\r\n]+", " ", text)
 
 
 def lean_style(text: str) -> str:
