@@ -295,7 +295,8 @@ class Build:
     def _file(body: bytes, suffix: str) -> File:
         if suffix not in COMPRESSED:
             return File(body, TYPES[suffix])
-        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), brotli.compress(body, quality=QUALITY, lgblock=BLOCK))
+        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0),
+                    brotli.compress(body, quality=QUALITY, lgblock=BLOCK))
 
 
 # rooms of the engine in the order in which they pack best, as it was tried
