@@ -112,7 +112,7 @@ const isMore = (path) => /face.css|decoder.js/.test(path);
 // Whole or not at all: one file that is missing or not whole, and the build that was there stays.
 const install = async () => {
   const cache = await caches.open(CACHE);
-  const bring = async (path) => cache.put(at(path), await fetched(cache, path));
+  const bring = async (path) => await whole(cache, path) || cache.put(at(path), await fetched(cache, path));
   try {
     await bring(BUILD.unpacker); // others need it
     await Promise.all(Object.keys(BUILD.sums).filter((path) => path !== BUILD.unpacker && !isMore(path)).map(bring));
@@ -138,10 +138,14 @@ const bringBack = async (cache) => {
   await bringing;
 };
 
-// A kept file is what it was, or it is fetched again.
-const good = async (cache, path) => {
+// A kept file is what it was, or it is fetched again; the first page has put here what it unpacked itself.
+const whole = async (cache, path) => {
   const kept = await cache.match(at(path), { ignoreVary: true });
-  if (kept && await asKept(path, kept)) return kept;
+  return kept && await asKept(path, kept) ? kept : null;
+};
+const good = async (cache, path) => {
+  const kept = await whole(cache, path);
+  if (kept) return kept;
   const response = await fetched(cache, path);
   await cache.put(at(path), response.clone()).catch(() => {}); // the phone is full: it is used all the same
   return response;
@@ -151,8 +155,8 @@ const good = async (cache, path) => {
 const FACE = `${BUILD.base}face.css`;
 const faced = (cache) => good(cache, FACE).catch(() => {});
 const dressed = async (cache, style) => {
-  const face = await cache.match(at(FACE));
-  if (!face || !(await asKept(FACE, face))) return style;
+  const face = await whole(cache, FACE);
+  if (!face) return style;
   return new Response(await style.text() + await face.text(), { headers: { "Content-Type": "text/css" } });
 };
 
@@ -160,8 +164,8 @@ const dressed = async (cache, style) => {
 const made = async (cache, path) => {
   const kept = await cache.match(at(path), { ignoreSearch: true });
   if (kept && (await sum(kept)) === kept.headers.get(SUM)) return kept;
-  const bundle = await cache.match(at(BUILD.bundle));
-  if (!bundle || !(await asKept(BUILD.bundle, bundle))) return undefined;
+  const bundle = await whole(cache, BUILD.bundle);
+  if (!bundle) return undefined;
   await part(cache, bundle);
   return cache.match(at(path), { ignoreSearch: true });
 };

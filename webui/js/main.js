@@ -1,6 +1,6 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
 import { isLink } from "./share/opened_link.js";
-import { startEngine, whenHung } from "./engine/engine.js";
+import { handedOn, startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
 import { startLetters } from "./form/letters.js";
 import { fetchSoon, ifHere, withPart } from "./offline/parts.js";
@@ -97,7 +97,7 @@ holdUpdates(running, whenTold);
 startPots();
 startLetters();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
-Promise.race([started, new Promise((resolve) => { setTimeout(resolve, LONG); })])
+Promise.race([started.then(() => handedOn), new Promise((resolve) => { setTimeout(resolve, LONG); })])
   .then(() => {
     if (navigator.serviceWorker?.controller) ifHere("views/all.late.js", () => {}); // the worker keeps what comes
     startOffline(root, save, fetchSoon);

@@ -137,11 +137,16 @@ const anew = () => {
   startEngine().catch(() => {}); // the next question says so
 };
 
+// Resolves when the service worker has what it need not unpack once more.
+let handed;
+export const handedOn = new Promise((resolve) => { handed = resolve; });
+
 // How its start went, and a fall at rest, the worker says itself: a page that was put away meanwhile hears it later.
 const told = (mine) => new Promise((resolve, reject) => {
   mine.addEventListener("error", () => reject(new Error(UNSTARTED)));
   mine.addEventListener("message", ({ data }) => {
     if (data.ready) resolve();
+    else if (data.handed) handed();
     else if (data.broken !== undefined) reject(new EngineMissing(data.broken ? t("engine-fault.damaged", { file: data.broken }) : t("engine-fault.lacks")));
     else if (mine === worker && !data.full) stop(FELL);
     else if (mine === worker && !waiting.size) anew(); // else it says so again at its next rest

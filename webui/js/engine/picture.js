@@ -5,8 +5,8 @@ import { interpreter } from "./interpreter.js";
 
 const SUM = "Covemix-Sum"; // where the service worker says it too
 const SOME = 8; // modules, after which what their making left behind is swept
-const place = new URL("../../picture", import.meta.url);
-const cached = () => `covemix-${/\/v\/(\w+)\//.exec(place.pathname)?.[1]}`; // as sw.js calls it
+const place = (path = "picture") => new URL(`../../${path}`, import.meta.url);
+const cached = () => `covemix-${/\/v\/(\w+)\//.exec(place().pathname)?.[1]}`; // as sw.js calls it
 
 const sum = (memory) => {
   const words = new Uint32Array(memory);
@@ -18,7 +18,7 @@ const sum = (memory) => {
 // Resolves to its memory, or to null where there is none that is whole.
 export const recallPicture = async () => {
   try {
-    const kept = await caches.match(place);
+    const kept = await caches.match(place());
     const memory = await kept.arrayBuffer();
     return sum(memory) === kept.headers.get(SUM) ? memory : null;
   } catch {
@@ -37,6 +37,15 @@ export const keepPicture = async (wasm, files, program) => {
   }
   python.sweep();
   const memory = python.memory.buffer.slice(0);
-  await (await caches.open(cached())).put(place, new Response(memory, { headers: { [SUM]: sum(memory) } }));
+  await put(memory, { headers: { [SUM]: sum(memory) } });
   return true;
+};
+
+const put = async (body, how, path) => (await caches.open(cached())).put(place(path), new Response(body, how));
+
+// What was unpacked here the service worker need not unpack once more. It knows by its sum whether it is whole.
+export const handOn = async (files) => {
+  try {
+    await Promise.all(files.map(([path, body]) => put(body, {}, path)));
+  } catch { /* it does it itself, then */ }
 };

@@ -2,7 +2,7 @@
 // the picture of its memory.
 import { texts } from "./bundle.js";
 import { interpreter } from "./interpreter.js";
-import { keepPicture, recallPicture } from "./picture.js";
+import { handOn, keepPicture, recallPicture } from "./picture.js";
 import { unpacked } from "./unpack.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
@@ -16,7 +16,8 @@ let channel; // by which answers go
 let resting = 0;
 let left = 0; // answers since it was swept
 
-const modulesOf = async ({ bundle, unpacker }) => texts(await unpacked(new Uint8Array(bundle), unpacker), "engine");
+const bundleOf = ({ bundle, unpacker }) => unpacked(new Uint8Array(bundle), unpacker);
+const modulesOf = (bundle) => texts(bundle, "engine");
 const runtimeOf = ({ wasm, unpacker }) => unpacked(new Uint8Array(wasm), unpacker);
 const why = (error) => String(error?.message ?? error);
 
@@ -27,16 +28,19 @@ const start = async (data) => {
     channel = new BroadcastChannel(data.channel);
     at = "app.bin";
     const memory = data.bundle ? null : await recallPicture();
-    const modules = memory ? [] : await modulesOf(data);
+    const bundle = memory ? null : await bundleOf(data);
     at = "micropython.bin";
-    python = await interpreter(await runtimeOf(data), modules, PROGRAM, memory);
+    const wasm = await runtimeOf(data);
+    python = await interpreter(wasm, bundle ? modulesOf(bundle) : [], PROGRAM, memory);
     self.postMessage({ ready: true });
+    if (data.unpacker) await handOn([["app.bin", bundle], ["vendor/micropython/micropython.bin", wasm]]);
+    self.postMessage({ handed: true });
   } catch {
     self.postMessage({ broken: at });
   }
 };
 
-const keep = async (data) => keepPicture(await runtimeOf(data), await modulesOf(data), PROGRAM);
+const keep = async (data) => keepPicture(await runtimeOf(data), modulesOf(await bundleOf(data)), PROGRAM);
 
 const answer = ({ id, text }) => {
   try {
