@@ -82,6 +82,18 @@ ServiceWorker.prototype.postMessage = function (...said) { window.held.push(() =
     assert [path for path in asked if path.endswith(ASKED)] == ["/" + BUILD.base + FIGURES]
 
 
+HANDED = """const base = document.querySelector("script[type=module]").src;
+const kinds = ["../app.bin", "../vendor/micropython/micropython.bin"].map(async (path) => (
+  await caches.match(new URL(path, base))).headers.get("Content-Type"));
+return Promise.all(kinds);"""
+
+
+def test_what_the_page_has_unpacked_is_not_unpacked_once_more(phone, served):
+    """What the service worker unpacks itself is kept with its type, and what it is handed without one."""
+    keep(phone, served.url)
+    assert body(phone, HANDED) == [None, None]
+
+
 LATE = 0.3  # s, what the script is held back: long enough for the page to be painted without it
 HEAVIEST = ("", "boat/", "kit/", "clock/")
 
