@@ -54,7 +54,7 @@ TYPES = {
     ".webmanifest": "application/manifest+json",
     ".woff2": "font/woff2",
 }
-QUALITY, BLOCK = 11, 17  # of brotli; a block of 2 to this power, which of all makes the least of a page
+QUALITY = 11  # of brotli
 # the phone fetches them when it is put on the home screen, not before
 INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "maskable-512"))
 SCRIPTS = (".js", ".mjs")
@@ -295,8 +295,7 @@ class Build:
     def _file(body: bytes, suffix: str) -> File:
         if suffix not in COMPRESSED:
             return File(body, TYPES[suffix])
-        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0),
-                    brotli.compress(body, quality=QUALITY, lgblock=BLOCK))
+        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), brotli.compress(body, quality=QUALITY))
 
 
 # rooms of the engine in the order in which they pack best, as it was tried

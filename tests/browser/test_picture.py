@@ -40,10 +40,10 @@ def reloaded(page):
     return names
 
 
-@pytest.fixture
-def pictured(phone, standing):
+def with_picture(phone, url):
+    """The phone, once it keeps the app of this server and its picture."""
     phone.clock.install()
-    phone.goto(standing.url + "/?amount=200")
+    phone.goto(url + "/?amount=200")
     until(phone, "() => navigator.serviceWorker.controller && caches.keys().then((names) => names.length > 0)")
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     for _ in range(60):  # it is made when the phone has been quiet
@@ -52,6 +52,11 @@ def pictured(phone, standing):
             return phone
         phone.wait_for_timeout(500)
     raise AssertionError("no picture was made")
+
+
+@pytest.fixture
+def pictured(phone, standing):
+    return with_picture(phone, standing.url)
 
 
 def test_a_start_from_the_picture_needs_no_bundle_and_answers_alike(pictured):
@@ -77,3 +82,18 @@ def test_nothing_that_was_typed_is_in_it(pictured):
       const memory = new TextDecoder("latin1").decode(await kept.arrayBuffer());
       return [memory.includes(text), memory.includes("catalogue")];
     }""", "271.25") == [False, True]
+
+
+BUNDLE = """async () => (await (await caches.match(
+  new URL("../app.bin", document.querySelector("script[type=module]").src))).arrayBuffer()).byteLength"""
+
+
+def test_a_reload_past_the_service_worker_takes_nothing_from_what_is_kept(phone, served):
+    """As by the keys for a hard reload: the interpreter comes packed then, and the engine starts from its picture."""
+    before = with_picture(phone, served.url).evaluate(BUNDLE)
+    phone.context.new_cdp_session(phone).send("Page.reload", {"ignoreCache": True})
+    until(phone, "() => !navigator.serviceWorker.controller")
+    phone.get_by_label("Amount", exact=True).fill("300")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
+    phone.wait_for_timeout(500)  # what might be written is written by then
+    assert phone.evaluate(BUNDLE) == before > 1_000_000

@@ -68,7 +68,7 @@ const save = () => {
   if (form && !isLink(form)) remember(document.documentElement.dataset.screen, held(form));
 };
 
-const started = startEngine().catch(() => {}); // the first question says so, at the field
+const started = startEngine().then(() => handedOn).catch(() => {}); // the first question says so, at the field
 followUpdates(save);
 offerWhereFull([[t("backup-save"), () => withPart("kit/backup.js", ({ saveFile }) => saveFile())]]);
 whenHung(() => notice("hung", STARTED_ANEW));
@@ -97,7 +97,7 @@ holdUpdates(running, whenTold);
 startPots();
 startLetters();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
-Promise.race([started.then(() => handedOn), new Promise((resolve) => { setTimeout(resolve, LONG); })])
+Promise.race([started, new Promise((resolve) => { setTimeout(resolve, LONG); })])
   .then(() => {
     if (navigator.serviceWorker?.controller) ifHere("views/all.late.js", () => {}); // the worker keeps what comes
     startOffline(root, save, fetchSoon);

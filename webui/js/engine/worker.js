@@ -1,5 +1,5 @@
 // The engine's own thread: MicroPython with the modules of shared/. Text in, text out; no network, and of storage only
-// the picture of its memory.
+// the picture of its memory and what it unpacked on a first visit.
 import { texts } from "./bundle.js";
 import { interpreter } from "./interpreter.js";
 import { handOn, keepPicture, recallPicture } from "./picture.js";
@@ -33,7 +33,7 @@ const start = async (data) => {
     const wasm = await runtimeOf(data);
     python = await interpreter(wasm, bundle ? modulesOf(bundle) : [], PROGRAM, memory);
     self.postMessage({ ready: true });
-    if (data.unpacker) await handOn([["app.bin", bundle], ["vendor/micropython/micropython.bin", wasm]]);
+    if (bundle && data.unpacker) await handOn([["app.bin", bundle], ["vendor/micropython/micropython.bin", wasm]]);
     self.postMessage({ handed: true });
   } catch {
     self.postMessage({ broken: at });
