@@ -46,9 +46,9 @@ def _build(house: Path):
 
 
 @functools.cache
-def _app(house: Path):
+def _app(build: Build):
     """With all its files made: a test that changes a part of the house meanwhile would be in them."""
-    made = create_app(_build(house))
+    made = create_app(build)
     for language in LANGUAGES:
         TestClient(made).get("/" + worker_name(language))  # the last of them
     return made
@@ -87,7 +87,7 @@ def app(house: Path = HOUSE):
 def made(house: Path = HOUSE):
     """The app of a house, with all its files."""
     with MAKING:
-        return _app(house)
+        return _app(_build(house))
 
 
 class Unpacked(Build):
@@ -117,12 +117,14 @@ def unpacked_file(file: File) -> File:
 
 
 @functools.cache
-def made_unpacked():
-    """The app of this house, sent unpacked."""
+def _unpacked(house: Path):
+    return Unpacked(house)
+
+
+def made_unpacked(house: Path = HOUSE):
+    """The app of a house, with all its files, sent unpacked."""
     with MAKING:
-        app = create_app(Unpacked(HOUSE))
-        TestClient(app).get("/" + worker_name(FIRST))
-        return app
+        return _app(_unpacked(house))
 
 
 def another_house(folder: Path) -> Path:

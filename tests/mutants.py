@@ -302,21 +302,21 @@ def tried_now(found, part, kind):
     return [one for one in found["tried"] if one["part"] == part and one["class"] == kind]
 
 
-def earlier(found, part, kind):
-    """What the page told before FOLDER.json began, (tried, seen, the same): added to what was tried since while both
-    are few of all places, so that none is counted twice; else the larger of both samples counts."""
-    many, seen, same = found.get("earlier", {}).get(f"{part} {kind}", (0, 0, 0))
-    now, places = len(tried_now(found, part, kind)), found["places"].get(f"{part} {kind}", 0)
-    return (many, seen, same) if many + now <= FEW * places or many >= now else (0, 0, 0)
-
-
 def counted(found, part, kind):
-    """(how many were tried, how many of them were seen, how many make a difference that somebody could see)."""
-    tried, (many, seen, same) = tried_now(found, part, kind), earlier(found, part, kind)
-    if many + len(tried) > FEW * found["places"].get(f"{part} {kind}", 0) and many:
-        tried = []
-    same += sum(not one["seen"] and LOOKED_AT.get(name_of(one), "").startswith("same") for one in tried)
-    return many + len(tried), seen + sum(bool(one["seen"]) for one in tried), many + len(tried) - same
+    """(how many were tried, how many of them were seen, how many make a difference that somebody could see, how many
+    were tried before FOLDER.json began).
+
+    What the page told before is added to what was tried since while both are few of all places, so that none is counted
+    twice; else the larger of both samples counts.
+    """
+    tried = tried_now(found, part, kind)
+    same = sum(not one["seen"] and LOOKED_AT.get(name_of(one), "").startswith("same") for one in tried)
+    now = (len(tried), sum(bool(one["seen"]) for one in tried), same)
+    before = found.get("earlier", {}).get(f"{part} {kind}", (0, 0, 0))
+    few = before[0] + now[0] <= FEW * found["places"].get(f"{part} {kind}", 0)
+    counts = [now, before] if few else [max(before, now, key=lambda one: one[0])]
+    many, seen, same = (sum(each) for each in zip(*counts, strict=True))
+    return many, seen, many - same, before[0] if before in counts else 0
 
 
 def told_by(text: str):
@@ -364,14 +364,14 @@ def page(found):
     rows, unseen, before = [], [], 0
     for part, title in PARTS.items():
         for kind, text in ((DECIDES, "decides"), (OTHER, "other")):
-            tried, seen, differ = counted(found, part, kind)
+            tried, seen, differ, told = counted(found, part, kind)
             if part == "worker" and kind == OTHER:
                 continue  # all of it decides what is kept
             places = found["places"].get(f"{part} {kind}", 0)
             rows.append(f"| {title}: {text} | {places:,} | {tried} | {seen} | {said(seen, tried)} | "
                         f"{tried - differ} | {said(seen, differ)} | {percent(WANTED[kind])} |")
             unseen += [one for one in tried_now(found, part, kind) if not one["seen"]]
-            before += earlier(found, part, kind)[0]
+            before += told
     looked = [(one["file"], cell(one["was"]), cell(one["now"]), LOOKED_AT.get(name_of(one), "**not yet**"))
               for one in sorted(unseen, key=name_of)]
     rooms = Counter(one["file"].rpartition("/")[0] for one in found["tried"]) + Counter(found.get("rooms", {}))
@@ -431,7 +431,7 @@ def main(folder: Path, words):
     kept.write_text(json.dumps(found, indent=1), encoding="utf-8")
     PAGE.write_text(page(found), encoding="utf-8")
     return [f"{part} {kind}" for part in PARTS for kind in WANTED
-            if interval(*counted(found, part, kind)[1:])[1] < WANTED[kind]]
+            if interval(*counted(found, part, kind)[1:3])[1] < WANTED[kind]]
 
 
 if __name__ == "__main__":

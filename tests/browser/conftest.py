@@ -52,7 +52,7 @@ def chromium():
 @pytest.fixture(scope="session")
 def standing():
     """A server that nobody stops, for tests that need none of their own. What it sends comes unpacked."""
-    server = Server().start(wrap=lambda _: made_unpacked())
+    server = Server().start(made=made_unpacked)
     yield server
     server.stop()
 

@@ -47,7 +47,7 @@ class Server:
         self.url = f"http://localhost:{self.port}"
         self.running = self.thread = None
 
-    def start(self, house: Path = HOUSE, missing: str = "", wrap=lambda app: app):
+    def start(self, house: Path = HOUSE, missing: str = "", wrap=lambda app: app, made=made):
         served = wrap(without(made(house), missing) if missing else made(house))
         config = uvicorn.Config(served, port=self.port, log_level="critical", lifespan="off",
                                 timeout_graceful_shutdown=0)
