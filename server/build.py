@@ -7,6 +7,7 @@ import re
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
+from typing import Any
 
 import brotli
 from covemix.shared.words.languages import LANGUAGES
@@ -247,7 +248,7 @@ class Build:
         ahead = "".join(self.scripts[path].replace("export const", "const") for path in AHEAD)
         text = (self.house / "webui" / "sw.js").read_text(encoding="utf-8")
         script = tight_script(ahead + lean_script(put_in_script(text, sentences(self.language))))
-        return f"const BUILD = {json.dumps(told, separators=(',', ':'))};\n{script}"
+        return worker_with(told, script)
 
     def bundle(self, pages: dict[str, str]) -> File:
         """The engine, all pages and the scripts of later as one file: half of the bytes that each has by itself.
@@ -318,3 +319,26 @@ def sum_of(body: bytes) -> str:
     """SHA-256, in base 64."""
     return base64.b64encode(hashlib.sha256(body).digest()).decode()
 
+
+def worker_with(told: dict[str, Any], script: str) -> str:
+    """A service worker with what it is told of its build as its first line.
+
+    >>> worker_with({"id": "0123456789ab", "sums": {}}, "start();")
+    'const BUILD = {"id":"0123456789ab","sums":{}};\\nstart();'
+    """
+    return f"const BUILD = {json.dumps(told, separators=(',', ':'))};\n{script}"
+
+
+def told_to(worker: str) -> dict[str, Any] | None:
+    """What a service worker was told of its build; None where its first line is not as `worker_with` wrote it.
+
+    >>> told_to(worker_with({"id": "0123456789ab"}, "start();"))
+    {'id': '0123456789ab'}
+    >>> told_to("start();") is None and told_to("const BUILD = {changed};\\n") is None
+    True
+    """
+    said = re.match(r"const BUILD = (\{.*\});\n", worker)
+    try:
+        return json.loads(said[1]) if said else None
+    except ValueError:
+        return None

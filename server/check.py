@@ -3,7 +3,6 @@ import base64
 import datetime
 import hashlib
 import ipaddress
-import json
 import re
 import socket
 import ssl
@@ -15,6 +14,7 @@ from urllib.parse import urljoin, urlsplit
 import httpx
 from covemix.shared.words.languages import LANGUAGES
 
+from .build import told_to
 from .language import worker_name
 from .pages import PAGES
 from .version import VERSION
@@ -163,11 +163,11 @@ class _Look:
                 continue
             if not self.script(name, answer):
                 continue
-            said = re.match(r"const BUILD = (\{.*\});\n", answer.text)
-            if not said:
+            build = told_to(answer.text)
+            if build is None:
                 self.wrong(f"{name} is not as it was written. Let the host change no file.")
                 continue
-            told[language] = json.loads(said[1])
+            told[language] = build
             allowed = answer.headers.get("service-worker-allowed")
             if allowed and not urlsplit(self.root).path.startswith(urlsplit(urljoin(self.root, allowed)).path):
                 self.wrong(f"{name} may not be used for this folder (Service-Worker-Allowed: {allowed}). Leave that "
@@ -339,8 +339,7 @@ class _Look:
         at = urlsplit(self.root)
         seen: dict[str, list[str]] = {}
         for place, answer in _asked_everywhere(at.scheme, at.hostname or "", at.port, urljoin(self.root, "sw.js")):
-            said = re.match(r'const BUILD = \{"id": "(\w+)"', answer.text)
-            seen.setdefault(said[1] if said else "none", []).append(place)
+            seen.setdefault((told_to(answer.text) or {}).get("id", "none"), []).append(place)
         if set(seen) - {build["id"]}:
             told = "; ".join(f"build {one} at {', '.join(sorted(set(places)))}" for one, places in seen.items())
             self.wrong(f"Not the same build everywhere: {told}. Bring all machines and caches to one build.")

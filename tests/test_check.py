@@ -6,7 +6,7 @@ import pytest
 import uvicorn
 from browser.serve import instead
 from covemix.server import authority, check, lan, running
-from covemix.server.build import BUNDLE
+from covemix.server.build import BUNDLE, worker_with
 from covemix.server.command import main
 from cryptography.hazmat.primitives.serialization import Encoding
 from starlette.testclient import TestClient
@@ -163,6 +163,6 @@ def test_two_builds_at_one_host_are_told_apart(safe, monkeypatch):
     monkeypatch.setenv("SSL_CERT_FILE", str(trusted))
     told = iter(["a" * 12, "b" * 12])
     monkeypatch.setattr(check, "_asked_everywhere", lambda *where: [
-        ("192.0.2.1", check.httpx.Response(200, text=f'const BUILD = {{"id": "{next(told)}"')) for _ in range(2)])
+        ("192.0.2.1", check.httpx.Response(200, text=worker_with({"id": next(told)}, ""))) for _ in range(2)])
     seen = check.check(url)
     assert any("Not the same build everywhere: build aaaaaaaaaaaa at 192.0.2.1; build bbb" in one for one in seen.wrong)

@@ -1,7 +1,6 @@
 """The server: every route's headers, one shape of refusal, pages as plain HTML, the versioned files."""
 import base64
 import gzip
-import json
 import posixpath
 import re
 from html import unescape
@@ -9,7 +8,7 @@ from html import unescape
 import house
 import pytest
 from covemix.server import api
-from covemix.server.build import ASKED, BUNDLE, FACES, INSTALLED, Build, sum_of
+from covemix.server.build import ASKED, BUNDLE, FACES, INSTALLED, Build, sum_of, told_to
 from covemix.server.headers import HEADERS, OF_PAGES, OF_WINDOWS, is_page, is_worker, needs_none
 from covemix.server.lean import lean_page
 from covemix.server.pages import MOST_LINES, PAGES
@@ -206,7 +205,7 @@ def test_what_comes_packed_is_sent_alike_whatever_the_other_side_takes(client, p
     response = client.get(f"/v/{BUILD.id}/{path}", headers={"accept-encoding": accepted})
     assert "content-encoding" not in response.headers
     assert response.headers["content-type"] == "application/octet-stream"
-    told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
+    told = told_to(client.get("/sw.js").text)
     assert sum_of(response.content) == told["sums"][BUILD.base + path]
     whole = unpacked(response.content)
     assert len(response.content) < len(whole) / 2
@@ -214,7 +213,7 @@ def test_what_comes_packed_is_sent_alike_whatever_the_other_side_takes(client, p
 
 
 def test_the_worker_keeps_every_file_and_every_page(client):
-    told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
+    told = told_to(client.get("/sw.js").text)
     assert {path.removeprefix(BUILD.base) for path in told["sums"]} == {*BUILD.together, BUNDLE} | {
         path for path in BUILD.files if not path.endswith((".js", ".mjs")) and path not in INSTALLED}
     bundle = house.unpacked(client.get("/" + told["bundle"]).content)
@@ -229,7 +228,7 @@ def test_the_worker_knows_by_its_name_what_no_first_visit_waits_for(client):
     worker = (house.HOUSE / "webui/sw.js").read_text(encoding="utf-8")
     names = re.search(r"isMore = \(path\) => /(.*)/\.test", worker)[1]
     assert {path for path in BUILD.files if re.search(names, path) and path not in BUILD.later} == set(ASKED)
-    told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
+    told = told_to(client.get("/sw.js").text)
     for path in ASKED:
         sent = client.get("/" + BUILD.base + path)
         assert sum_of(sent.content) == told["sums"][BUILD.base + path]
@@ -247,7 +246,7 @@ def test_a_first_visit_stays_within_350_kB(client, language, worker):
     own = Build(language=language)
     files = sum(len(file.sent("gzip, br")[0]) for path, file in own.files.items()
                 if path not in (*INSTALLED, *ASKED, *own.later, *own.late))
-    told = json.loads(re.search(r"const BUILD = (.*);", client.get(worker).text).group(1))
+    told = told_to(client.get(worker).text)
     bundle = client.get("/" + told["bundle"], headers={"accept-encoding": "gzip, br"}).headers
     first = sum(len(gzip.compress(client.get(path, headers={"accept-language": language}).content))
                 for path in ("/", worker, "/manifest.webmanifest"))
