@@ -42,7 +42,7 @@ const show = async () => {
   const mount = VIEWS[screen] ? (await VIEWS[screen]()).mount : mountScreen;
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) await mount(screen, main)?.filled;
-  if (main.dataset.unanswered) main.dataset.unanswered = "";
+  main.dataset.unanswered &&= "";
   arrive();
   cover();
   try { localStorage[HERE] = screen; } catch { /* it opens at the front door */ }

@@ -88,7 +88,7 @@ export const mount = (screen, main) => {
       const told = [urgent, ...homeless, ...wrong, spoken(got.answers)].filter(Boolean).join(" ");
       urgent = "";
       if (status.textContent !== told) status.textContent = told;
-      if (!isLink(form) && key(asked.pairs) === key(pairs(form))) rememberAnswer(screen, spelt(), got);
+      if (!isLink(form) && asked.pairs === latest) rememberAnswer(screen, spelt(), got);
     }, QUIET);
   };
   let full = () => {};
