@@ -11,7 +11,8 @@ from .test_targets import SHIFTS
 
 SHIFT = 0.02  # of the screen, what it may move by itself
 LATE = 300  # ms; what is held back: the scripts by the worker, the store and the engine by the page
-HELD_SCRIPTS = """{
+HELD_SCRIPTS = """
+{
 const match = Cache.prototype.match;
 Cache.prototype.match = async function (what, ...more) {
   if (/js\\/(main|views\\/\\w+)\\.js/.test(what.url ?? what)) await new Promise((done) => { setTimeout(done, LATE); });
