@@ -171,7 +171,8 @@ def test_a_kept_screen_whose_script_is_broken_is_seen_all_the_same(reader):
     page, url = reader
     with fresh(page.context.browser, service_workers="allow") as (other, errors):
         keep(other, url)
-        other.add_init_script("Object.defineProperty(window, 'BroadcastChannel', { get() { throw new Error('broken'); } })")
+        other.add_init_script(
+            "Object.defineProperty(window, 'BroadcastChannel', { get() { throw new Error('broken'); } })")
         other.goto(url)
         expect(other.locator("main")).to_have_css("visibility", "hidden")
         expect(other.locator("main")).to_have_css("visibility", "visible")

@@ -91,6 +91,7 @@ export const mount = (screen, main) => {
       if (!isLink(form) && asked.pairs === latest) rememberAnswer(screen, spelt(), got);
     }, QUIET);
   };
+  /** @type {(value?: unknown) => void} */
   let full = () => {};
   const filled = new Promise((resolve) => { full = resolve; }); // by what is kept, or answered before that
   const answer = newest((...got) => { show(...got); full(); });
