@@ -41,7 +41,8 @@ const show = async () => {
   const { screen } = document.documentElement.dataset;
   const mount = VIEWS[screen] ? (await VIEWS[screen]()).mount : mountScreen;
   if (!main.isConnected) return; // another screen was asked for meanwhile
-  if (main.querySelector("[data-form]")) mount(screen, main);
+  if (main.querySelector("[data-form]")) await mount(screen, main)?.filled;
+  main.dataset.unanswered &&= "";
   arrive();
   cover();
   try { localStorage[HERE] = screen; } catch { /* it opens at the front door */ }

@@ -10,7 +10,8 @@ export const cover = () => {
     .filter((one) => one.checkVisibility?.() ?? true).map((one) => one.getBoundingClientRect());
   let edge = top;
   for (let cut; (cut = keys.find((one) => one.top < edge - HAIR && one.bottom > edge + HAIR));) edge = cut.top;
-  foot.style.setProperty("--cut", `${window.scrollY > 0 || top - edge > MOST ? 0 : top - edge}px`);
+  if (edge === top || window.scrollY > 0 || top - edge > MOST) foot.removeAttribute("style"); // without a box nothing is seen to jump
+  else foot.style.setProperty("--cut", `${top - edge}px`);
 };
 
 new ResizeObserver(cover).observe(document.body);

@@ -49,6 +49,7 @@ export const mount = (screen, main) => {
   answers.addEventListener("click", fromAnswer);
   new MutationObserver(startWaiting).observe(answers, { childList: true, subtree: true });
   showPots(list());
+  return view;
 };
 
 const isFigure = ([name]) => !saidHere(shown.form.elements.namedItem(name)); // what stays here is in no pot's link

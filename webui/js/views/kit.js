@@ -167,5 +167,5 @@ export const mount = (screen, main) => {
   });
   if (location.hash === "#backup") copies.open = true; // a page outside of the app leads here
   whenChanged(() => { if (main.isConnected) list(); });
-  list();
+  return { filled: list() };
 };

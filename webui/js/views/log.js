@@ -113,8 +113,8 @@ export const mount = (screen, main) => {
   whenChanged(() => { if (main.isConnected) read(); });
   counted = () => { if (main.isConnected) read(); };
   const id = toOpen();
-  read().then(() => {
+  return { filled: read().then(() => {
     const batch = kept.find((one) => one.id === id);
     if (batch) openForm(Object.entries(batch.typed), batch);
-  });
+  }) };
 };

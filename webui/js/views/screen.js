@@ -3,7 +3,7 @@ import { bring, isLink, ofServer } from "../share/opened_link.js";
 import { keptWithItsOwn, things, whose, withItsOwn } from "../form/beside.js";
 import { hold, takeOwn } from "../form/choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine/engine.js";
-import { comesApart, fill, held, openAround, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form/form.js";
+import { comesApart, fill, held, openAround, pairs, putAway, settle, settleTools, settleUnit, showErrors, spelled, showUnderstood, turnUnits } from "../form/form.js";
 import { keepTyped, offerKit } from "../kit/kit.js";
 import { draw } from "../answer/figure.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, showWrong, spoken } from "../answer/lines.js";
@@ -88,15 +88,19 @@ export const mount = (screen, main) => {
       const told = [urgent, ...homeless, ...wrong, spoken(got.answers)].filter(Boolean).join(" ");
       urgent = "";
       if (status.textContent !== told) status.textContent = told;
-      if (!isLink(form)) rememberAnswer(screen, asked.pairs, got);
+      if (!isLink(form) && asked.pairs === latest) rememberAnswer(screen, spelt(), got);
     }, QUIET);
   };
-  const answer = newest(show);
+  /** @type {(value?: unknown) => void} */
+  let full = () => {};
+  const filled = new Promise((resolve) => { full = resolve; }); // by what is kept, or answered before that
+  const answer = newest((...got) => { show(...got); full(); });
   const follows = main.querySelectorAll("[data-follows]"); // what does not wait for the rest
   const first = newest((got, error, asked) => {
     if (got && form.isConnected) {
       showFirst(follows, got.answers);
       if (got.answers.length) old.firstShown(key(asked.pairs));
+      full();
     }
     if (asked.pairs === latest) answer({ screen, pairs: latest }); // the engine is at work while this is painted
   });
@@ -239,9 +243,10 @@ export const mount = (screen, main) => {
     blankAnswers(main);
     old.shown("");
   };
+  const spelt = () => [units(), ...spelled(form)]; // what was typed bare may come back with its unit
   const showKept = (kept) => {
     try {
-      show(kept, null, { pairs: pairs(form) });
+      show(kept, null, { pairs: latest ?? pairs(form) });
     } catch { // it was not kept whole
       blank();
     }
@@ -251,7 +256,7 @@ export const mount = (screen, main) => {
   const answeredIn = form.dataset.units;
   const brought = bring(screen, main, { again: () => { takeOwn(form); settle(form); refresh(); }, changed });
   turnUnits(form, units());
-  const kept = recallAnswer(screen, pairs(form));
+  const kept = recallAnswer(screen, spelt());
   const stands = served || !(location.search.length > 1 || (recall(screen) ?? atFirst(screen)));
   if (kept) showKept(kept);
   else if (!stands || answeredIn !== units()) blank();
@@ -264,11 +269,13 @@ export const mount = (screen, main) => {
     if (!ownBeside() && !own) return;
     settle(form);
     refresh();
-  });
+    const found = recallAnswer(screen, spelt()); // of the thing itself, not of its figures
+    if (found) showKept(found);
+  }).finally(() => { if (stands || "shown" in main.dataset) full(); });
   shown(form);
   // whoever pours by a link's values has taken them
   const accept = () => { if (isLink(form)) form.dispatchEvent(new Event("accept")); };
-  return { form, refresh, changed, refuse, brought, accept };
+  return { form, refresh, changed, refuse, brought, accept, filled };
 };
 
 // What is typed over a link's values stays with its address: a reload and the way back show it.

@@ -6,7 +6,8 @@ import { mount as mountScreen } from "./screen.js";
 import { t } from "../page/words.js";
 
 export const mount = (screen, main) => {
-  const { form, changed } = mountScreen(screen, main);
+  const view = mountScreen(screen, main);
+  const { form, changed } = view;
   const show = async (typed) => {
     fill(form, typed);
     await offerKit(form);
@@ -26,4 +27,5 @@ export const mount = (screen, main) => {
     await show(id ? before : [...before.filter(([one]) => one !== name), [name, text]]);
     offerUndo(form, "lead", t("lead-done", { label: lead.label }), async () => { await back(); await show(before); });
   });
+  return view;
 };
