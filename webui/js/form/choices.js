@@ -31,7 +31,7 @@ const named = (name, field) => (field ? `${name}.${field}` : name);
 const standing = (form, pick) => {
   const own = figureFields(form, pick.name).filter(({ value }) => value).map((field) => [key(pick, field), says(field)]);
   const id = pick.value.match(/^kit:(\d+)$/)?.[1];
-  if (!id) return { own, typed: pick.value ? [["", pick.value], ...own] : own };
+  if (!id) return { own, typed: pick.value || !own.length ? [["", pick.value], ...own] : own };
   const over = new Set(own.map(([field]) => field));
   const kept = Object.entries(typedOf(pick)).filter(([field]) => !over.has(field));
   return { id: Number(id), own, typed: [...kept, ...own] };

@@ -15,7 +15,11 @@ const fromKit = (form, pick) => Object.entries(typedOf(pick))
 
 const isKit = (field) => field.value.startsWith("kit:");
 
-export const pairs = (form) => named(form).filter(given)
+// Figures will be typed: until one is, nothing else says so.
+const isTypedBelow = (form, field) => field.matches("[data-pick]") && !field.value && initial(field)
+  && !figureFields(form, field.name).some(({ value }) => value);
+
+export const pairs = (form) => named(form).filter((field) => given(field) || isTypedBelow(form, field))
   .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, keyed(field)]]));
 
 // To be kept as typed: a field that starts with something and was emptied by hand is empty when it comes back; what

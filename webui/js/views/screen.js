@@ -3,7 +3,7 @@ import { bring, isLink, ofServer } from "../share/opened_link.js";
 import { keptWithItsOwn, things, whose, withItsOwn } from "../form/beside.js";
 import { hold, takeOwn } from "../form/choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine/engine.js";
-import { comesApart, fill, held, openAround, pairs, putAway, settle, settleTools, settleUnit, showErrors, spelled, showUnderstood, turnUnits } from "../form/form.js";
+import { comesApart, figureFields, fill, held, openAround, pairs, putAway, settle, settleTools, settleUnit, showErrors, spelled, showUnderstood, turnUnits } from "../form/form.js";
 import { keepTyped, offerKit } from "../kit/kit.js";
 import { draw } from "../answer/figure.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, showWrong, spoken } from "../answer/lines.js";
@@ -100,7 +100,6 @@ export const mount = (screen, main) => {
     if (got && form.isConnected) {
       showFirst(follows, got.answers);
       if (got.answers.length) old.firstShown(key(asked.pairs));
-      full();
     }
     if (asked.pairs === latest) answer({ screen, pairs: latest }); // the engine is at work while this is painted
   });
@@ -159,6 +158,11 @@ export const mount = (screen, main) => {
   };
   counting = counts;
 
+  const inSight = (field) => {
+    openAround(field);
+    field.closest(".field").scrollIntoView({ block: "center" });
+  };
+
   form.classList.add("live");
   for (const tool of form.querySelectorAll("[data-add-row], .row-tools")) tool.hidden = false;
   form.addEventListener("input", ({ target }) => { // three megabytes cost a phone seconds before anybody can refuse them
@@ -179,6 +183,7 @@ export const mount = (screen, main) => {
     const apart = comesApart(form, target);
     changed(target.matches("input:not([type=radio], [type=checkbox])") && !apart ? target : null);
     if (gone) offerUndo(form, "apart", PUT_AWAY, () => { fill(form, before); changed(); });
+    if (picked && !target.value) inSight(figureFields(form, target.name)[0]); // "typed below" shows where
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
@@ -213,8 +218,7 @@ export const mount = (screen, main) => {
     const lead = target.closest("[data-wrong]");
     const field = lead && form.elements.namedItem(lead.dataset.wrong);
     if (!field) return;
-    openAround(field);
-    field.closest(".field").scrollIntoView({ block: "center" });
+    inSight(field);
     field.focus({ preventScroll: true });
   });
   form.addEventListener("click", ({ target }) => {
