@@ -300,8 +300,8 @@ class Build:
 
 
 # rooms of the engine in the order in which they pack best, as it was tried
-ROOMS = ("clock", "__init__.py", "plan", "surface", "boat", "door", "drawing", "forms", "mix", "pour", "things",
-         "safety", "kit", "seam", "words", "files", "equations")
+ROOMS = ("seam", "pour", "clock", "kit", "plan", "surface", "mix", "safety", "things", "boat", "door", "drawing",
+         "equations", "words", "forms", "files", "__init__.py")
 
 
 def apart_by_kind(path: str) -> tuple[bool, bool, int, str]:

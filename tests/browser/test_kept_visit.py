@@ -74,10 +74,13 @@ def late():
     server.stop()
 
 
-@pytest.fixture(scope="module", params=["en", "de", "de without the face of the figures"])
+ENGLISH, GERMAN, BARE = "en", "de", "de without the face of the figures"
+
+
+@pytest.fixture(scope="module")
 def reader(chromium, late, request):
     """A phone that keeps the app, and nothing else."""
-    language, *bare = request.param.split(" ", 1)
+    language, *bare = getattr(request, "param", ENGLISH).split(" ", 1)
     with fresh(chromium, locale=language) as (page, _):
         for script in (SHIFTS, EVER, HELD_STORE, HELD_ENGINE):
             page.context.add_init_script(script)
@@ -99,14 +102,19 @@ def owner(reader):
 def settled(page):
     expect(page.locator("[data-form].live, [data-main]:not(:has([data-form]))").first).to_be_attached()
     expect(page.locator("main").first).to_have_css("visibility", "visible")
-    page.wait_for_timeout(1500 + 3 * LATE)
+    page.wait_for_timeout(1000 + 2 * LATE)
 
 
 def moved(page):
     return sum(page.evaluate("window.shifts"))
 
 
-@pytest.mark.parametrize("path", [path for _, path, _ in PAGES])
+WRAPS = ("plan/", "surface/")  # what Plan asks, the strip of Faces: of words so long as German ones
+
+
+@pytest.mark.parametrize(("reader", "path"), [
+    *((ENGLISH, path) for _, path, _ in PAGES), *((phone, path) for phone in (GERMAN, BARE) for path in WRAPS),
+], indirect=["reader"])
 def test_nothing_moves_where_a_kept_screen_is_opened_for_the_first_time(reader, path):
     page, url = reader
     page.goto(f"{url}/{path}")
@@ -130,9 +138,10 @@ TYPED = """async () => {
 }"""
 
 
-@pytest.mark.parametrize("path", [path for _, path, _ in PAGES])
+@pytest.mark.parametrize(("reader", "path"), [
+    *((ENGLISH, path) for path in ("", "joint/", "boat/", "plan/", "clock/", "test-cup/")), (GERMAN, "surface/"),
+], indirect=["reader"])
 def test_nothing_moves_where_what_was_typed_last_comes_back(owner, path):
-    """In the same tab and in a new one."""
     page, url = owner
     page.goto(f"{url}/{path}")
     settled(page)
@@ -141,12 +150,6 @@ def test_nothing_moves_where_what_was_typed_last_comes_back(owner, path):
     page.reload()
     settled(page)
     assert moved(page) < SHIFT
-    tab = page.context.new_page()
-    tab.goto(f"{url}/{path}")
-    settled(tab)
-    now = moved(tab)
-    tab.close()
-    assert now < SHIFT
 
 
 def test_nothing_moves_on_the_way_from_screen_to_screen(owner):
@@ -155,7 +158,7 @@ def test_nothing_moves_on_the_way_from_screen_to_screen(owner):
     page.goto(url)
     settled(page)
     found = {}
-    for screen, _, _ in PAGES:
+    for screen, _, _ in (*PAGES[1:], PAGES[0]):
         page.evaluate("""(screen) => {
           window.shifts.length = 0;
           document.querySelector(`[data-to=${screen}]`).click();
