@@ -89,11 +89,12 @@ BROWSER = {
 # of the engine: what asks a whole room by its result, beside the tests that import the module
 ROOMS = {
     "boat": "boat boat_pieces cutting", "catalogue": "safety_table facts found_limits", "clock": "heat cure hot_pot",
-    "door": "moves card links", "drawing": "figures", "equations": "reckon", "forms": "inputs links link_names moves",
-    "kit": "facts own_timings own_rates", "mix": "ratio which_part", "plan": "plan plan_heat plan_grouping",
+    "door": "moves card links", "drawing": "figures", "equations": "reckon",
+    "forms": "inputs input_limits links link_names moves",
+    "kit": "facts own_timings own_rates", "mix": "ratio which_part", "plan": "plan plan_heat plan_grouping card",
     "pour": "which_part measure thicken calibration rescue pouring measure_ways figures",
     "safety": "safety safety_table air", "seam": "joint fillet spreader", "things": "properties own_timings leads",
-    "files": "files data", "surface": "surface", "words": "words languages numbers units lines",
+    "files": "files data", "surface": "surface boat_surfaces", "words": "words languages numbers units lines",
 }
 
 
@@ -111,9 +112,10 @@ def tests_near(file: str):
                          rf" import (?:\([^)]*|[^\n(]*)\b(?:{'|'.join(bases)})\b)")
     found += [name for name, text in engine_tests().items() if imports.search(text)]
     rooms = dict.fromkeys([room, *(rooms_using(stem) if room == "equations" else ())])
-    found += [f"test_{one}.py" for name in rooms for one in ROOMS[name].split()] + ["test_reckon.py"]
-    if "drawing" in stem:
-        found.append("test_figures.py")
+    found += [f"test_{one}.py" for name in rooms for one in ROOMS[name].split()]
+    found += ["test_reckon.py", "test_input_limits.py"]
+    if DRAWN.match(file) or stem == "pictograms":
+        found += ["test_figures.py", "test_held_figures.py"]
     found = [name for name in found if name != "test_every_fact.py"]
     if room == "catalogue" and stem in facts.MODULES:
         found.append(f"test_every_fact.py::test_what_is_said_follows_each_figure[{stem}]")  # minutes for all of them

@@ -130,3 +130,13 @@ def test_each_limit_of_a_table_has_its_mark_and_is_found_by_the_words_of_a_build
         label = table + ": " + what
         assert [line for line in lines[:FEW] if line["label"] == label and line["text"] and line["rough"]], (
             words, [line["label"] for line in lines[:FEW]])
+
+
+@pytest.mark.parametrize(("find", "text"), [
+    ("activation energy", "55 kJ/mol, 45 to 65"), ("heat epoxide group", "107 kJ/mol, 100 to 118"),
+    ("equivalent weight label none", "187 g/eq, 180 to 210"), ("acetone limit working day", "250 ppm"),
+    ("equivalent difference", "25%"),
+])
+def test_a_fact_is_told_in_the_unit_of_the_trade(find, text):
+    """Typed by hand from the catalogue, which is in SI: J/mol, kg/mol, shares."""
+    assert text in [line["text"] for line in moves.answer("sources", {"find": find})["lines"]]

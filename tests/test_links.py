@@ -4,7 +4,7 @@ import json
 
 import cases
 import pytest
-from covemix.shared.door import moves
+from covemix.shared.door import handover, moves
 from covemix.shared.door.call import call
 from covemix.shared.forms import declared, inputs, links
 from covemix.shared.forms.inputs import Amount, Group, Number, Pick, Text
@@ -145,6 +145,15 @@ def test_ones_own_thing_made_of_usual_figures_only_is_not_taken_for_the_row_that
     form = (Pick("scale", "Scale", SCALE, default="1g"),)
     typed = {"scale": {"step": "1"}}
     assert read(form, travelled(form, typed)) == read(form, typed)
+
+
+@pytest.mark.parametrize(("pairs", "way"), [
+    ([["amount", "200"]], ["scale"]), ([["amount", "200"], ["way", "pumps"]], ["pumps"]),
+])
+def test_a_link_of_an_early_build_that_says_no_way_meant_the_one_of_then(pairs, way):
+    link = [["v", "1"], *pairs, ["end", handover.mark(pairs)]]
+    brought, why = handover.opened(moves.module("measure").INPUTS, link, 40)
+    assert why == "" and [text for name, text in brought if name == "way"] == way
 
 
 def test_the_order_of_the_pairs_is_that_of_the_form():

@@ -52,6 +52,15 @@ def minutes(system, mass, air):
             pot_of(led(told, "Start the clock")), pot_of(led(planned, "Start the clock")))], strict=True))
 
 
+def test_a_cup_that_was_chosen_is_as_wide_on_the_clock_as_in_its_middle():
+    """By hand: 80 mm at its bottom, 120 mm at its top. The one that stands there by itself is nobody's choice."""
+    typed = {"system": LABEL, "amount": "240 g", "air": "20"}
+    for cup, width in (({"bottom": "80 mm", "top": "120 mm", "height": "90 mm"}, "100.0 mm"), ({}, "")):
+        found = answered("thicken", typed | ({"cup": cup} if cup else {}))[1]
+        pairs = next(lead["pairs"] for lead in found["leads"] if lead["screen"] == "clock")
+        assert dict(pairs)["cup_width"] == width
+
+
 @pytest.mark.parametrize("mass", [240, 1000])
 @pytest.mark.parametrize("name", list(SYSTEMS))
 def test_six_cases_have_one_answer_on_every_screen(name, mass):

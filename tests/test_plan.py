@@ -487,6 +487,7 @@ def test_a_batch_that_cannot_be_finished_is_not_started():
     assert of_part(found, "batch_3")["latest"]["value"] == pytest.approx((480 + 75 - 21) * 60)
     late = answered(temperature="35", finish="9:15", done=[{"batch": "1", "step": "mix", "minute": "9"}])
     assert "do_not_start" in of_part(late, "batch_3") and "do_not_start" not in of_part(late, "batch_2")
+    assert "latest" not in of_part(late, "batch_3")
     assert "too_late" in by_name(late)
 
 

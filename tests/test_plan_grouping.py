@@ -272,6 +272,21 @@ def test_no_grouping_is_better_at_one_temperature(people):
     assert planless < 40  # most of the days can be planned at all
 
 
+def test_a_helper_waits_for_the_one_mix_however_slow_the_wetting_out_is():
+    """The tape should be begun before the putty is mixed: it cannot be, and all that follows is so much later."""
+    waited = 0
+    for seed in range(40):
+        typed = case(6000 + seed, 2) | {"place_rate": "9", "tool_rate": "9", "clean_rate": "9", "wet_rate": "0.5",
+                                        "smallest": "150", "one_mix": "sound", "film": "120", "soft": "80"}
+        best, made = Day(typed).best(), planned(typed)
+        waited += sum(g.one_mix and g.together and g.wet_start == 60 * float(typed["mix_putty"])
+                      for _, groups, _ in made.crews for g in groups)
+        assert (best is None) == (not made.crews), typed
+        if best:
+            assert told(made) == pytest.approx(best, abs=2e-6), typed
+    assert waited > 5
+
+
 def test_no_grouping_is_better_over_a_changing_temperature_alone():
     """The same against numerical integration (scipy) of the rate over the typed temperatures."""
     planless = 0

@@ -31,8 +31,8 @@ def spoken(seconds: float, toward: str = DOWN) -> Said:
 def span_typed(typed: str) -> "float | None":
     """A span typed as it is shown, minutes or minutes and seconds -> seconds, or None.
 
-    >>> span_typed("12:30"), span_typed(" 12 "), span_typed("12.5"), span_typed("12:75"), span_typed("soon")
-    (750.0, 720.0, 750.0, None, None)
+    >>> span_typed("12:30"), span_typed(" 12 "), span_typed("12.5"), span_typed("12,25"), span_typed("12:75")
+    (750.0, 720.0, 750.0, 735.0, None)
     """
     minutes, mark, rest = typed.strip(BLANKS).replace(",", ".").partition(":")
     if mark:

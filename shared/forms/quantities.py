@@ -361,8 +361,8 @@ def in_pieces(typed: Given) -> list:
 
     >>> in_pieces("100:44"), in_pieces("1,15 0,98 g/mL"), in_pieces("1 1/2 3"), in_pieces("60 mL, 20 mL")
     (['100', '44'], ['1,15', '0,98 g/mL'], ['1 1/2', '3'], ['60 mL', '20 mL'])
-    >>> in_pieces("7 ft 10 in")
-    ['7 ft 10 in']
+    >>> in_pieces("7 ft 10 in"), in_pieces("250 300")
+    (['7 ft 10 in'], ['250', '300'])
     """
     text = typed.replace(";", ":")
     for word in BETWEEN:

@@ -1,0 +1,57 @@
+"""What may be typed, and what stands where nothing is, are held by a second table: `input_limits.csv`.
+
+A limit that moves, a default, a choice that goes or changes its place, changes what every builder may type or is
+answered with. Who means it changes the table too, by hand; the failure names the rows.
+"""
+import csv
+from pathlib import Path
+
+from covemix.shared.door import moves
+from covemix.shared.forms.choices import Choice
+from covemix.shared.forms.quantities import Number
+from covemix.shared.forms.rows import Group, Pick
+from covemix.shared.things.records_shed import RECORDS
+
+TABLE = Path(__file__).with_name("input_limits.csv")
+
+
+def rows_of(inputs, prefix):
+    """(path of an input, what may stand in it, what does where nothing is typed), also of things and rows."""
+    for item in inputs:
+        path = f"{prefix}.{item.name}"
+        default = getattr(item, "default", None)
+        if isinstance(item, Number):
+            low = f"{'above ' if item.above else ''}{item.low:g}"
+            yield path, f"{low} to {item.high:g} {item.unit}{' whole' if item.whole else ''}".strip(), str(default)
+        elif isinstance(item, Choice):
+            yield path, " ".join(option[0] or "-" for option in item.options), str(default)
+        elif isinstance(item, Group):
+            yield path, f"{item.least} to {item.most} rows", f"{len(default)} rows"
+            yield from rows_of(item.fields, path)
+        elif isinstance(item, Pick):
+            yield path, f"a {item.record.name}", str(default)
+        else:
+            yield path, type(item).__name__, str(default)
+
+
+def declared():
+    """{path: (may stand, default)}. What several moves ask alike stands once, under the first of them."""
+    found, known = {}, set()
+    for name in moves.names():
+        for path, *told in rows_of(moves.module(name).INPUTS, name):
+            same = (path.partition(".")[2], *told)
+            if same not in known:
+                known.add(same)
+                found[path] = tuple(told)
+    for record in RECORDS:
+        found |= {path: tuple(told) for path, *told in rows_of(record.fields, f"a {record.name}")}
+    return found
+
+
+def test_what_may_be_typed_and_what_stands_is_as_the_table_has_it():
+    with TABLE.open(encoding="utf-8", newline="") as rows:
+        held = {path: (may_be, default) for path, may_be, default in csv.reader(rows)}
+    assert len(held) > 400
+    now = declared()
+    assert {path: now.get(path) for path in held if now.get(path) != held[path]} == {}
+    assert {path: now[path] for path in now if path not in held} == {}
