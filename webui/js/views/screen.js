@@ -275,7 +275,8 @@ export const mount = (screen, main) => {
     refresh();
     const found = recallAnswer(screen, spelt()); // of the thing itself, not of its figures
     if (found) showKept(found);
-  }).finally(() => { if (stands || "shown" in main.dataset) full(); });
+  }).finally(() => { if ("shown" in main.dataset) full(); });
+  if (stands || kept) full();
   shown(form);
   // whoever pours by a link's values has taken them
   const accept = () => { if (isLink(form)) form.dispatchEvent(new Event("accept")); };
