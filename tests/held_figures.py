@@ -9,6 +9,7 @@ from covemix.shared.forms import links
 TABLE = Path(__file__).with_name("held_figures.json")
 JOINT = {"default": [], "butt": [("kind", "butt")], "outside": [("kind", "outside")],
          "bulkhead": [("kind", "bulkhead")], "bulkhead aslant": [("kind", "bulkhead"), ("angle", "70")],
+         "bulkhead, narrow tape": [("kind", "bulkhead"), ("layers.0.width", "20"), ("layers.0.weight", "200")],
          "both": [("kind", "both"), ("angle", "70")], "wide": [("kind", "inside"), ("angle", "140")],
          "two angles": [("angle_is", "stations"), ("stations.0.at", "0"), ("stations.0.angle", "60"),
                         ("stations.1.at", "2"), ("stations.1.angle", "110")], "gap": [("kind", "inside"), ("gap", "3")],
@@ -21,6 +22,7 @@ ASKED = {
     "heat": ("heat", [("air", "22"), ("batch", "400")]),
     "heat, a tray": ("heat", [("air", "30"), ("container", "tray")]),
     "heat, a label": ("heat", [("air", "15"), ("batch", "900"), ("system.pot_time", "20"), ("system.pot_mass", "150")]),
+    "heat, as hot as it gets": ("heat", [("air", "35"), ("batch", "3000")]),
     "heat, cold": ("heat", [("air", "5"), ("batch", "60")]), "trial": ("trial", []),
     "cure": ("cure", [("air", "18"), ("mixed", "9:00")]), "dew": ("dew", [("air", "18"), ("humidity", "80")]),
     "boat": ("boat", []), "plan": ("plan", []),

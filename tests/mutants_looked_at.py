@@ -8,6 +8,9 @@ LOOKED_AT = {
         "hours beside a gap of typed points, told whole: another one only where a point lies at a half hour",
     "shared/equations/integrate.py: if t < 100: -> if t < 99:":
         "same: a guard for a step that runs away downward; no pot is colder than 173 K",
+    "shared/equations/integrate.py: if top is not None and (temp >= top or (slope <= 0 and 3 * a > 1)): -> "
+    "if top is not None and (temp >= top or (slope <= 0 and 2 * a > 1)):":
+        "same: past the peak of a run that asks for the peak alone; it ends some steps later with the same peak",
     "shared/equations/grouping.py: before[place] = batches + 1 -> before[place] = batches / 1":
         "same: a bound of the search that is looser by one batch; the search takes longer and ends at the same plan",
     "webui/sw.js: const pairs = (Array.isArray(typed) ? typed : []).filter(Array.isArray); -> "
