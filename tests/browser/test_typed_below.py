@@ -16,3 +16,18 @@ def test_it_is_in_sight_and_outlives_a_reload(phone, standing, path, pick, figur
     phone.reload()
     expect(phone.locator("[data-form].live")).to_be_attached()
     expect(field).to_have_value("")
+
+
+def test_another_choice_sets_nothing_aside_where_nothing_was_typed(phone, standing):
+    """A row of the clock that stands there by itself is no timing of the resin system before."""
+    phone.goto(f"{standing.url}/clock/")
+    expect(phone.locator("[data-form].live")).to_be_attached()
+    system, aside = phone.locator("[name=system]"), phone.get_by_text("the values typed for the one before are set aside")
+    system.select_option("2-1")
+    phone.wait_for_timeout(500)
+    expect(aside).to_have_count(0)
+    phone.locator("[name='timings.0.after']").evaluate("(field) => { field.closest('details.fold').open = true; }")
+    phone.fill("[name='timings.0.after']", "31")
+    system.select_option("3-1")
+    expect(aside).to_be_visible()
+    expect(phone.locator("[name='timings.0.after']")).to_have_value("")

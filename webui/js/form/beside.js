@@ -24,10 +24,12 @@ const thing = (form, pick) => form.elements.namedItem(pick).value || TYPED;
 export const things = (screen, form) => Object.fromEntries(toldBeside(screen).map(([pick]) => [pick, thing(form, pick)]));
 
 // Pairs of a screen without what is told of the thing that was chosen, and with what was told of the one that is now.
-// was, now: as by `things`. The same pairs where nothing is told, or of the same thing
-const swapped = (screen, was, now, pairs) => toldBeside(screen).reduce((found, [pick, names]) => {
+// form: as it is now; was: as by `things`. The same pairs where nothing is told, or of the same thing
+const swapped = (screen, form, was, pairs) => toldBeside(screen).reduce((found, [pick, names]) => {
+  const now = things(screen, form);
   if (!was[pick] || was[pick] === now[pick]) return found;
-  const mine = found.filter(isOf(names));
+  const told = found.filter(isOf(names));
+  const mine = told.some(([name]) => form.elements.namedItem(name)?.type === "text") ? told : []; // a row that stands there says nothing
   const own = read()[screen]?.[now[pick]] ?? [];
   if (mine.length) putBy(screen, was[pick], mine);
   return mine.length || own.length ? [...found.filter((pair) => !mine.includes(pair)), ...own] : found;
@@ -35,7 +37,7 @@ const swapped = (screen, was, now, pairs) => toldBeside(screen).reduce((found, [
 
 // Another thing was chosen in a form. Returns its pairs, or null where they stay as they are.
 export const withItsOwn = (screen, form, was, pairs) => {
-  const found = swapped(screen, was, things(screen, form), pairs);
+  const found = swapped(screen, form, was, pairs);
   return found === pairs ? null : found;
 };
 
