@@ -3,6 +3,7 @@ import hashlib
 import json
 from pathlib import Path
 
+from covemix.shared.catalogue.pictograms import SHAPES
 from covemix.shared.door import moves
 from covemix.shared.forms import links
 
@@ -33,15 +34,18 @@ ASKED = {
 }
 
 
+def _hash(told):
+    return hashlib.sha256(json.dumps(told, sort_keys=True, ensure_ascii=False).encode()).hexdigest()[:16]
+
+
 def drawn():
     """{what is asked, figure: a hash of all that is drawn and told}."""
     found = {}
     for name, (move, pairs) in ASKED.items():
         answer = moves.answer(move, links.tree(pairs))
         for figure in answer["figures"]:
-            text = json.dumps(figure, sort_keys=True, ensure_ascii=False)
-            found[f"{name}: {figure['name']}"] = hashlib.sha256(text.encode()).hexdigest()[:16]
-    return found
+            found[f"{name}: {figure['name']}"] = _hash(figure)
+    return found | {f"sign: {key}": _hash(shapes) for key, shapes in SHAPES}
 
 
 if __name__ == "__main__":

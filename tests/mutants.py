@@ -91,8 +91,9 @@ ROOMS = {
     "boat": "boat boat_pieces cutting", "catalogue": "safety_table facts found_limits", "clock": "heat cure hot_pot",
     "door": "moves card links", "drawing": "figures", "equations": "reckon",
     "forms": "inputs input_limits links link_names moves",
-    "kit": "facts own_timings own_rates", "mix": "ratio which_part", "plan": "plan plan_heat plan_grouping card",
-    "pour": "which_part measure thicken calibration rescue pouring measure_ways figures",
+    "kit": "facts found_limits own_timings own_rates", "mix": "ratio which_part thicken",
+    "plan": "plan plan_heat plan_grouping card",
+    "pour": "one_truth which_part measure thicken calibration rescue pouring measure_ways figures",
     "safety": "safety safety_table air", "seam": "joint fillet spreader", "things": "properties own_timings leads",
     "files": "files data", "surface": "surface boat_surfaces", "words": "words languages numbers units lines",
 }

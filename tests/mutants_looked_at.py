@@ -11,6 +11,8 @@ LOOKED_AT = {
     "shared/equations/integrate.py: if top is not None and (temp >= top or (slope <= 0 and 3 * a > 1)): -> "
     "if top is not None and (temp >= top or (slope <= 0 and 2 * a > 1)):":
         "same: past the peak of a run that asks for the peak alone; it ends some steps later with the same peak",
+    "shared/equations/calibrate_heat.py: slope, turn, before = -0.9, 0.0, 0.0 -> slope, turn, before = -0.9, 1.0, 0.0":
+        "same: the first step of a secant, which ends within the same tolerance of the same root",
     "shared/equations/grouping.py: before[place] = batches + 1 -> before[place] = batches / 1":
         "same: a bound of the search that is looser by one batch; the search takes longer and ends at the same plan",
     "webui/sw.js: const pairs = (Array.isArray(typed) ? typed : []).filter(Array.isArray); -> "

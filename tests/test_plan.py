@@ -3,6 +3,7 @@
 from itertools import pairwise
 from math import log
 from random import Random
+from types import SimpleNamespace
 
 import pytest
 from covemix.shared.catalogue import pot_life, rates
@@ -11,6 +12,7 @@ from covemix.shared.equations.quick_rule import pot_time
 from covemix.shared.equations.temperature_profile import Profile
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.clock_times import clock_said, clock_time
+from covemix.shared.plan import smallest_mix
 from covemix.shared.plan.day import Plan
 from covemix.shared.plan.plan import INPUTS
 from covemix.shared.words.numbers import DOWN, UP
@@ -154,6 +156,14 @@ def test_one_mix_for_both_is_held_to_the_largest_without_its_filler():
     batch = of_part(found, "batch_1")
     assert batch["amount_mix"]["value"] == pytest.approx(0.29) and "over" not in batch
     assert by_name(found)["largest"]["value"] == pytest.approx(0.29)
+
+
+def test_the_most_that_a_count_adds_for_the_scale_is_what_each_mix_alone_lacks():
+    """By hand: of 100 g of epoxy at least, putty with 38 % of filler is 138 g; 50 and 20 g are wanted."""
+    mixing = SimpleNamespace(least=0.1, filler=0.38)
+    for wanted, lacks in (((0.05, 0.02), 0.088 + 0.08), ((0.0, 0.02), 0.08), ((0.2, 0.15), 0.0)):
+        work = SimpleNamespace(mixing=mixing, needed=lambda first, last, wanted=wanted: wanted)
+        assert smallest_mix.surplus_at_most(work, SimpleNamespace(first=0, last=1)) == pytest.approx(lacks)
 
 
 def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus():

@@ -22,7 +22,8 @@ def test_another_choice_sets_nothing_aside_where_nothing_was_typed(phone, standi
     """A row of the clock that stands there by itself is no timing of the resin system before."""
     phone.goto(f"{standing.url}/clock/")
     expect(phone.locator("[data-form].live")).to_be_attached()
-    system, aside = phone.locator("[name=system]"), phone.get_by_text("the values typed for the one before are set aside")
+    system = phone.locator("[name=system]")
+    aside = phone.get_by_text("the values typed for the one before are set aside")
     system.select_option("2-1")
     phone.wait_for_timeout(500)
     expect(aside).to_have_count(0)
