@@ -4,6 +4,7 @@ A limit that moves, a default, a choice that goes or changes its place, changes 
 answered with. Who means it changes the table too, by hand; the failure names the rows.
 """
 import csv
+import io
 from pathlib import Path
 
 from covemix.shared.door import moves
@@ -35,23 +36,22 @@ def rows_of(inputs, prefix):
 
 
 def declared():
-    """{path: (may stand, default)}. What several moves ask alike stands once, under the first of them."""
-    found, known = {}, set()
+    """Rows of the table. What several moves ask alike stands once, under the first of them."""
+    found, known = [], set()
     for name in moves.names():
         for path, *told in rows_of(moves.module(name).INPUTS, name):
             same = (path.partition(".")[2], *told)
             if same not in known:
                 known.add(same)
-                found[path] = tuple(told)
+                found.append([path, *told])
     for record in RECORDS:
-        found |= {path: tuple(told) for path, *told in rows_of(record.fields, f"a {record.name}")}
+        found += [list(row) for row in rows_of(record.fields, f"a {record.name}")]
     return found
 
 
 def test_what_may_be_typed_and_what_stands_is_as_the_table_has_it():
-    with TABLE.open(encoding="utf-8", newline="") as rows:
-        held = {path: (may_be, default) for path, may_be, default in csv.reader(rows)}
+    held, now = TABLE.read_text(encoding="utf-8").splitlines(), io.StringIO()
+    csv.writer(now, lineterminator="\n").writerows(declared())
     assert len(held) > 400
-    now = declared()
-    assert {path: now.get(path) for path in held if now.get(path) != held[path]} == {}
-    assert {path: now[path] for path in now if path not in held} == {}
+    assert [row for row in now.getvalue().splitlines() if row not in held] == []
+    assert [row for row in held if row not in now.getvalue().splitlines()] == []
