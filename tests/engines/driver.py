@@ -38,6 +38,9 @@ PROMISED = """const values = [...arguments], done = values.pop();
 (async function () {%s})
 .apply(null, values).then((ok) => done({ ok }), (error) => done({ bad: String(error) }));"""
 
+# of what has a place and is not hidden, as a kept screen is until it is filled
+IN_SIGHT = "one?.getClientRects().length && getComputedStyle(one).visibility === 'visible'"
+
 
 class Refused(AssertionError):
     """The browser did not do it, and said why."""
@@ -136,16 +139,16 @@ class Engine:
 
     def sees(self, css: str) -> None:
         """Waits until one is in sight."""
-        self.until("return document.querySelector(arguments[0])?.getClientRects().length", css)
+        self.until(f"const one = document.querySelector(arguments[0]); return {IN_SIGHT}", css)
 
     def says(self, css: str, text: str) -> None:
         """Waits until it says so."""
-        self.until("return [...document.querySelectorAll(arguments[0])].some((one) => one.getClientRects().length"
+        self.until(f"return [...document.querySelectorAll(arguments[0])].some((one) => {IN_SIGHT}"
                    " && one.textContent.includes(arguments[1]))", css, text)
 
     def _found(self, css: str) -> str:
         self.until("const one = document.querySelector(arguments[0]); one?.scrollIntoView({ block: 'center' });"
-                   "return one?.getClientRects().length", css)
+                   f"return {IN_SIGHT}", css)
         return str(next(iter(self.ask("find", using="css selector", value=css).values())))
 
     def type(self, css: str, text: str) -> None:
