@@ -92,7 +92,7 @@ ROOMS = {
     "door": "moves card links", "drawing": "figures", "equations": "reckon",
     "forms": "inputs input_limits links link_names moves",
     "kit": "facts found_limits own_timings own_rates", "mix": "ratio which_part thicken",
-    "plan": "plan plan_heat plan_grouping card",
+    "plan": "plan plan_heat plan_grouping card trusted",
     "pour": "one_truth which_part measure thicken calibration rescue pouring measure_ways figures",
     "safety": "safety safety_table air", "seam": "joint fillet spreader", "things": "properties own_timings leads",
     "files": "files data", "surface": "surface boat_surfaces", "words": "words languages numbers units lines",

@@ -35,7 +35,7 @@ def described(batch: Batch, finish: "float | None", shares: "tuple[float, ...]",
     pieces = batch.work.pieces[batch.laid.first : batch.laid.last]
     missed = progress.missed(batch) if batch.begun and not batch.finished else []
     refused = None if batch.begun or batch.finished else _refused(batch, finish)
-    latest = None if batch.begun or batch.finished else batch.latest
+    latest = None if batch.begun or batch.finished or refused else batch.latest
     return Described(batch, batch.steps[-1].end, sum([piece.length for piece in pieces]),
                      [piece.name for piece in pieces], missed, refused, latest,
                      _details(batch, shares) if fully and not batch.finished else None)

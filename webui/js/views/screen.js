@@ -275,7 +275,7 @@ export const mount = (screen, main) => {
     refresh();
     const found = recallAnswer(screen, spelt()); // of the thing itself, not of its figures
     if (found) showKept(found);
-  }).finally(() => { if ("shown" in main.dataset) full(); });
+  }).finally(() => { if (main.dataset.shown !== undefined) full(); });
   if (stands || kept) full();
   shown(form);
   // whoever pours by a link's values has taken them
