@@ -1,7 +1,5 @@
 """`covemix check URL`: whether a host serves the app rightly, as a phone would find it, and what to change there."""
-import base64
 import datetime
-import hashlib
 import ipaddress
 import re
 import socket
@@ -14,7 +12,7 @@ from urllib.parse import urljoin, urlsplit
 import httpx
 from covemix.shared.words.languages import LANGUAGES
 
-from .build import told_to
+from .build import sum_of, told_to
 from .language import worker_name
 from .pages import PAGES
 from .version import VERSION
@@ -214,7 +212,7 @@ class _Look:
             return f"answers {answer.status_code}{_to(answer)}"
         if "html" in kind:
             return "a page comes in its place"
-        if base64.b64encode(hashlib.sha256(answer.content).digest()).decode() != sum_:
+        if sum_of(answer.content) != sum_:
             return "is another file than was written"
         if path.endswith(".js") and kind not in SCRIPT_TYPES:
             return f"comes as {kind or 'nothing'}, and must be text/javascript"

@@ -9,7 +9,6 @@ from pathlib import Path
 
 from covemix.shared.door import moves
 from covemix.shared.forms.choices import Choice
-from covemix.shared.forms.quantities import Number
 from covemix.shared.forms.rows import Group, Pick
 from covemix.shared.things.records_shed import RECORDS
 
@@ -20,10 +19,11 @@ def rows_of(inputs, prefix):
     """(path of an input, what may stand in it, what does where nothing is typed), also of things and rows."""
     for item in inputs:
         path = f"{prefix}.{item.name}"
-        default = getattr(item, "default", None)
-        if isinstance(item, Number):
-            low = f"{'above ' if item.above else ''}{item.low:g}"
-            yield path, f"{low} to {item.high:g} {item.unit}{' whole' if item.whole else ''}".strip(), str(default)
+        default, told = getattr(item, "default", None), item.may_be()
+        if "low" in told:
+            low = f"{'above ' if getattr(item, 'above', False) else ''}{told['low']:g}"
+            whole = " whole" if getattr(item, "whole", False) else ""
+            yield path, f"{low} to {told['high']:g} {told['unit']}{whole}".strip(), str(default)
         elif isinstance(item, Choice):
             yield path, " ".join(option[0] or "-" for option in item.options), str(default)
         elif isinstance(item, Group):
@@ -50,8 +50,9 @@ def declared():
 
 
 def test_what_may_be_typed_and_what_stands_is_as_the_table_has_it():
-    held, now = TABLE.read_text(encoding="utf-8").splitlines(), io.StringIO()
-    csv.writer(now, lineterminator="\n").writerows(declared())
+    written = io.StringIO()
+    csv.writer(written, lineterminator="\n").writerows(declared())
+    held, now = TABLE.read_text(encoding="utf-8").splitlines(), written.getvalue().splitlines()
     assert len(held) > 400
-    assert [row for row in now.getvalue().splitlines() if row not in held] == []
-    assert [row for row in held if row not in now.getvalue().splitlines()] == []
+    assert [row for row in now if row not in held] == []
+    assert [row for row in held if row not in now] == []

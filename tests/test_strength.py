@@ -136,11 +136,12 @@ def test_the_worst_comes_first_and_is_named():
         shares = [row["value"] for row in found]
         assert len(shares) == 3 and shares == sorted(shares)
         assert found[0]["rank"] == "beside"
-        said = lines_of(("kind", kind))["strength"]
+        lines = lines_of(("kind", kind))
+        said = lines["strength"]
         assert said["value"] == shares[0] and said["text"].startswith("the seam: ")
         assert "An estimate, not an approval: plans and class rules come first." in said["rough"]
         assert "count with 50%" in said["rough"]
-        assert ("would_carry" in lines_of(("kind", kind))) == (shares[0] < 1 and kind != "bulkhead")
+        assert ("would_carry" in lines) == (shares[0] < 1 and kind != "bulkhead")
 
 
 def test_the_panel_may_be_the_weaker():

@@ -10,7 +10,7 @@ from covemix.shared.door import moves
 from covemix.shared.equations import fairing, gluing, laminate, surfaces
 from covemix.shared.equations.putty import GRAVITY
 from covemix.shared.forms import inputs, links
-from covemix.shared.surface import gluing as once_glued
+from covemix.shared.surface import gluing as glue_up
 from covemix.shared.surface import sheathing
 from covemix.shared.words.written import reader
 from scipy import integrate, optimize
@@ -332,7 +332,7 @@ def test_glue_fills_its_line_and_what_comes_out(outside):
     outside.worked("gluing glue", "by hand", [0.000135, 2 * 0.36 * 0.085],
                    [value(found, "glue"), value(found, "neat")], rel=1e-9)
     typed = {"work": "laminate", "glued_length": "2 m", "glued_width": "60 mm", "strips": "4"}
-    area = once_glued.reckon(inputs.read(once_glued.INPUTS, typed)[0])
+    area = glue_up.reckon(inputs.read(glue_up.INPUTS, typed)[0])
     assert (area.bond, area.primed) == pytest.approx((0.36, 0.72))
     hull = asked("gluing", work="laminate", glued_length="2 m", glued_width="60 mm", strips="4", to_hull="yes")
     assert value(hull, "lines") == 4 and value(hull, "glue") == pytest.approx(0.00018)

@@ -50,7 +50,7 @@ def held_back(app):
     """The app whose worker gives the scripts late."""
 
     async def answer(scope, receive, send):
-        if not scope.get("path", "").endswith("/sw.js"):
+        if not scope.get("path", "").startswith("/sw."):
             await app(scope, receive, send)
             return
 

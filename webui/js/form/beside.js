@@ -26,11 +26,11 @@ export const things = (screen, form) => Object.fromEntries(toldBeside(screen).ma
 // Pairs of a screen without what is told of the thing that was chosen, and with what was told of the one that is now.
 // form: as it is now; was: as by `things`. The same pairs where nothing is told, or of the same thing
 const swapped = (screen, form, was, pairs) => toldBeside(screen).reduce((found, [pick, names]) => {
-  const now = things(screen, form);
-  if (!was[pick] || was[pick] === now[pick]) return found;
+  const now = thing(form, pick);
+  if (!was[pick] || was[pick] === now) return found;
   const told = found.filter(isOf(names));
   const mine = told.some(([name]) => form.elements.namedItem(name)?.type === "text") ? told : []; // a row that stands there says nothing
-  const own = read()[screen]?.[now[pick]] ?? [];
+  const own = read()[screen]?.[now] ?? [];
   if (mine.length) putBy(screen, was[pick], mine);
   return mine.length || own.length ? [...found.filter((pair) => !mine.includes(pair)), ...own] : found;
 }, pairs);
