@@ -1,15 +1,18 @@
-# Two commands: `make run` serves the app, `make test` runs everything. Each installs what it needs.
+# Two commands: `make run` serves the app, `make test` asks whether it is right. Each installs what it needs.
 PYTHON ?= python3
 HOST ?= 127.0.0.1
 PORT ?= 8000
 # a browser test waits half of its time: two of them share a core
 JOBS ?= $(shell expr 2 \* $$(nproc))
+# what `make test` has time for in a quarter of an hour (tests/by_day.py)
+BY := --day
+ASKED := COVEMIX_CASES=2000
 ROOM ?= /var/tmp/covemix-room
 HERE := .venv/bin
 # what is compiled is kept, whatever the shell says: a fifth of the time of all tests
 export PYTHONDONTWRITEBYTECODE =
 
-.PHONY: run test lint checks parity fuzz facts mutants broken bench audit lock interpreter pictures clean
+.PHONY: run test night lint checks parity fuzz facts mutants broken bench audit lock interpreter pictures clean
 
 # LAN=1: https for the phones in this network
 run: .venv/run $(if $(LAN),.venv/lan)
@@ -23,8 +26,12 @@ test: .venv/test
 	.ci/engines
 	.ci/hosts
 	make --no-print-directory lint > .venv/lint.txt 2>&1 & lint=$$!; \
-		$(HERE)/python -m pytest --numprocesses $(JOBS) --dist worksteal; tests=$$?; \
+		$(ASKED) $(HERE)/python -m pytest $(BY) --numprocesses $(JOBS) --dist worksteal; tests=$$?; \
 		wait $$lint; linted=$$?; cat .venv/lint.txt; exit $$((tests + linted))
+
+# every test with every row, which takes an hour
+night:
+	$(MAKE) --no-print-directory test ASKED= BY=
 
 lint: .venv/test
 	$(HERE)/ruff check .
@@ -39,7 +46,7 @@ checks: .venv/test
 		--deselect tests/test_outside.py::test_the_page_counts_its_values_by_how_they_are_known
 	$(HERE)/python tests/checks_page.py .venv/outside.json docs/CHECKS.md
 
-# 20,000 generated questions, answered alike by both runtimes; `make test` asks a third of them
+# 20,000 generated questions, answered alike by both runtimes; `make test` asks a tenth of them, `make night` a third
 parity: .venv/test
 	.ci/browser
 	COVEMIX_CASES=20000 $(HERE)/python -m pytest --numprocesses $(JOBS) tests/browser/test_both_runtimes.py

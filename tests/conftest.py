@@ -9,6 +9,7 @@ import sys
 from decimal import Decimal
 from pathlib import Path
 
+import by_day
 import dealt
 import made_once
 import pytest
@@ -24,6 +25,7 @@ RECORD = pytest.StashKey()
 
 def pytest_addoption(parser):
     parser.addoption("--outside", metavar="FILE", help="write what was checked against the outside as JSON")
+    parser.addoption("--day", action="store_true", help="leave out what tests/by_day.py leaves for the night")
 
 
 def pytest_configure(config):
@@ -38,6 +40,9 @@ def made_once_by_all_workers(tmp_path_factory):
 
 
 def pytest_collection_modifyitems(config, items):
+    if config.getoption("--day"):
+        items[:], left = by_day.split(items, Path(__file__).parent)
+        config.hook.pytest_deselected(items=left)
     items[:] = dealt.dealt(items, getattr(config, "workerinput", {}).get("workercount", 1))
 
 

@@ -93,15 +93,16 @@ def fresh(chromium, been=True, **more):
     assert errors == []
 
 
-# files whose phones need no copy, where the server is one that nobody stops: to keep one costs as much as to open it
-UNKEPT = {f"test_{name}.py" for name in (
-    "choices", "clocks", "fast_entry", "kit", "link_view", "log", "parts_on_screen", "patch", "plan", "pour")}
+# files that ask for what a phone keeps though their server is one that nobody stops. In the others it keeps no copy of
+# that one's pages: to keep one costs as much as to open it
+KEPT = {f"test_{name}.py" for name in (
+    "evicted", "interpreter", "joint", "no_engine", "picture", "privacy", "recall", "targets", "update")}
 
 
 @pytest.fixture
 def phone(request, chromium):
     """A phone of this test's own."""
-    unkept = "standing" in request.fixturenames and request.path.name in UNKEPT
+    unkept = "standing" in request.fixturenames and request.path.name not in KEPT
     with fresh(chromium, service_workers="block" if unkept else "allow") as (page, _):
         yield page
 

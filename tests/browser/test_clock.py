@@ -170,10 +170,10 @@ def test_a_changed_phone_clock_is_said_and_the_earlier_alarm_counts(phone, stand
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^" + left))
 
 
-def test_of_two_tabs_one_rings(phone, standing):
-    keep(phone, standing.url + "/safety/")
+def test_of_two_tabs_one_rings(phone, served):
+    keep(phone, served.url + "/safety/")
     other = phone.context.new_page()
-    other.goto(standing.url + "/safety/")
+    other.goto(served.url + "/safety/")
     other.wait_for_function("navigator.serviceWorker.controller")
     phone.evaluate(ADD, pot_of(1, 57))
     for _ in range(60):
