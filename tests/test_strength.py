@@ -70,7 +70,7 @@ def test_a_bent_section_fibre_by_fibre(outside, cracked, depth, below, above):
             found.append(("cracks", h, core, facts.PUTTY_BENDS * 0.5))
         return found
 
-    found, _ = strength._section(h, stretched, pressed if above else None, cracked, 0.5)
+    found, _ = strength._section(h, stretched, pressed if above else None, cracked, 0.5, {})
     outside.own(f"joint strength of a section {depth}, {below}, {above}, cracked {cracked}",
                 "numpy (library), strip by strip", by_fibres(parts, limits, cracked), found, rel=2e-3)
 
@@ -224,7 +224,7 @@ def test_more_glass_is_never_weaker(kind, thickness, angle, layers, width):
 
     def shares(count, wide):
         rows = (seam.Tape(wide / 1000, 0.3, seam.EACH),) * count
-        return {case.key: case.share for case in strength._worst(seam.taped(spec, kind, rows), panel, 0.5)[0]}
+        return {case.key: case.share for case in strength._worst(seam.taped(spec, kind, rows), panel, 0.5, {})[0]}
 
     few, more, wider = shares(layers, width), shares(layers + 1, width), shares(layers, width + 20)
     for key, share in few.items():

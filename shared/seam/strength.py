@@ -41,7 +41,8 @@ def reckon(spec: seam.Spec, values: Values) -> "Strength | None":
     if spec.kind == seam.STRIP:
         return None
     panel, knock = _panel(spec, values), values["knock"]
-    cases, skins = _worst(spec, panel, knock)
+    sections = {}  # type: dict
+    cases, skins = _worst(spec, panel, knock, sections)
     if not cases:
         return None
     flank = useful = wanted = lap = None
@@ -52,7 +53,8 @@ def reckon(spec: seam.Spec, values: Values) -> "Strength | None":
             carries.layer_shear(spec.fraction))
     would = None
     if cases[0].share < 1 and spec.kind != seam.BULKHEAD:
-        would = _would(spec, panel, knock, bool([case for case in cases if case.share < 1 and case.key != PULL]))
+        weak = bool([case for case in cases if case.share < 1 and case.key != PULL])
+        would = _would(spec, panel, knock, sections, weak)
     return Strength(cases, flank, useful, wanted, lap, would, panel.strength)
 
 
@@ -72,14 +74,24 @@ def _panel(spec: seam.Spec, values: Values) -> Panel:
                  facts.PANEL_STIFF * pulls * t, min(t / plies, facts.VENEER))
 
 
-def _worst(spec: seam.Spec, panel: Panel, knock: float) -> "tuple[list, list]":
-    """The cases of a seam at the place where each is worst, the worst first; the glass of each face and place."""
-    found, skins, angles = {}, [], []  # type: dict, list, list
+def _angles(spec: seam.Spec) -> list:
+    """Each angle of a seam once."""
+    angles = []  # type: list
     for station in spec.stations:
         if station.angle not in angles:
             angles.append(station.angle)
-    for angle in angles:
-        cases, here = _bulkhead(spec, angle, panel) if spec.kind == seam.BULKHEAD else _cases(spec, angle, panel, knock)
+    return angles
+
+
+def _worst(spec: seam.Spec, panel: Panel, knock: float, sections: dict) -> "tuple[list, list]":
+    """The cases of a seam at the place where each is worst, the worst first; the glass of each face and place.
+
+    sections: those that were bent before, which are those of wider tape too
+    """
+    found, skins = {}, []  # type: dict, list
+    for angle in _angles(spec):
+        cases, here = (_bulkhead(spec, angle, panel) if spec.kind == seam.BULKHEAD else
+                       _cases(spec, angle, panel, knock, sections))
         skins.extend(here)
         for case in cases:
             if case.key not in found or case.share < found[case.key].share:
@@ -87,23 +99,37 @@ def _worst(spec: seam.Spec, panel: Panel, knock: float) -> "tuple[list, list]":
     return sorted(found.values(), key=lambda case: (case.share, case.key)), skins
 
 
-def _cases(spec: seam.Spec, angle: float, panel: Panel, knock: float) -> "tuple[list, list]":
+def _skins(spec: seam.Spec, angle: float, radius: float, panel: Panel, knock: float) -> tuple:
+    """The glass inside and outside, None where there is none. radius: of the cove, 0 without one"""
     inner = seam.FIRST if spec.kind != seam.OUTSIDE else ""
     outer = {seam.INSIDE: "", seam.OUTSIDE: seam.FIRST}.get(spec.kind, seam.SECOND)
-    radius = cove.sized(seam.rule(spec), angle)[0] if spec.kind in seam.COVED else 0.0
-    inside = _skin(spec, inner, radius * (pi - angle) if spec.kind != seam.BUTT else spec.gap, panel, knock)
-    outside = _skin(spec, outer, _round(spec, angle), panel, knock)
+    return (_skin(spec, inner, radius * (pi - angle) if spec.kind != seam.BUTT else spec.gap, panel, knock),
+            _skin(spec, outer, _round(spec, angle), panel, knock))
+
+
+def _radius(spec: seam.Spec, angle: float) -> float:
+    return cove.sized(seam.rule(spec), angle)[0] if spec.kind in seam.COVED else 0.0
+
+
+def _pulled(skins: tuple, panel: Panel) -> list:
+    """The pull that the glass of a place carries, as a case, none without glass."""
+    there = [skin for skin in skins if skin]
+    if not there:
+        return []
+    carried = sum([skin.pull[0] * skin.thickness for skin in there])
+    weak = min(there, key=lambda skin: skin.pull[0] * skin.thickness)
+    return [Case(PULL, carried, panel.pulls, carried / panel.pulls, weak.pull[1])]
+
+
+def _cases(spec: seam.Spec, angle: float, panel: Panel, knock: float, sections: dict) -> "tuple[list, list]":
+    radius = _radius(spec, angle)
+    inside, outside = _skins(spec, angle, radius, panel, knock)
     depth = _depth(spec, angle, radius)
     cases = []
     for key, stretched, pressed in ((INNER, inside, outside), (OUTER, outside, inside)):
-        carried, limit = _bends(depth, stretched, pressed, knock)
+        carried, limit = _bends(depth, stretched, pressed, knock, sections)
         cases.append(Case(key, carried, panel.bends, carried / panel.bends, limit))
-    skins = [skin for skin in (inside, outside) if skin]
-    if skins:
-        carried = sum([skin.pull[0] * skin.thickness for skin in skins])
-        weak = min(skins, key=lambda skin: skin.pull[0] * skin.thickness)
-        cases.append(Case(PULL, carried, panel.pulls, carried / panel.pulls, weak.pull[1]))
-    return cases, skins
+    return cases + _pulled((inside, outside), panel), [skin for skin in (inside, outside) if skin]
 
 
 def _bulkhead(spec: seam.Spec, angle: float, panel: Panel) -> "tuple[list, list]":
@@ -155,23 +181,22 @@ def _skin(spec: seam.Spec, side: str, bent: float, panel: Panel, knock: float) -
                 useful, tears * thickness / facts.ROLLS)
 
 
-def _bends(depth: float, stretched: "Skin | None", pressed: "Skin | None", knock: float) -> "tuple[float, str]":
+def _bends(depth: float, stretched: "Skin | None", pressed: "Skin | None", knock: float,
+           sections: dict) -> "tuple[float, str]":
     """What bending the section carries: whole or with its putty cracked, whichever is more."""
     if depth <= 0:
         return 0.0, CRACKS
     found = []
     for skin in (pressed, None) if pressed else (None,):
-        found.append(_section(depth, stretched, skin, False, knock))
+        found.append(_section(depth, stretched, skin, False, knock, sections))
         if stretched:
-            found.append(_section(depth, stretched, skin, True, knock))
+            found.append(_section(depth, stretched, skin, True, knock, sections))
     return max(found)
 
 
-def _section(depth: float, stretched: "Skin | None", pressed: "Skin | None", cracked: bool,
-             knock: float) -> "tuple[float, str]":
-    """The bending at the first limit of: a pressed skin, the putty, a stretched skin; from the pressed face on."""
-    core, parts, limits = facts.PUTTY_STIFF, [], []
-    reach = depth
+def _bent(depth: float, stretched: "Skin | None", pressed: "Skin | None", cracked: bool) -> tuple:
+    """(how deep the putty counts, the axis [m], the stiffness EI) of a section in bending, from the pressed face on."""
+    core, parts, reach = facts.PUTTY_STIFF, [], depth
     if cracked and stretched:
         reach = carries.cracked_axis(core, stretched.stiff, pressed.thickness if pressed else 0.0, stretched.thickness,
                                      depth)
@@ -182,6 +207,18 @@ def _section(depth: float, stretched: "Skin | None", pressed: "Skin | None", cra
     if stretched:
         parts.append((stretched.stiff, depth, depth + stretched.thickness))
     axis = carries.neutral_axis(parts)
+    return reach, axis, carries.bending_stiffness(parts, axis)
+
+
+def _section(depth: float, stretched: "Skin | None", pressed: "Skin | None", cracked: bool, knock: float,
+             sections: dict) -> "tuple[float, str]":
+    """The bending at the first limit of: a pressed skin, the putty, a stretched skin. sections: of `_worst`; a
+    skin is as stiff as it is thick, however wide its tape"""
+    key = (depth, stretched.thickness if stretched else 0.0, pressed.thickness if pressed else 0.0, cracked)
+    if key not in sections:
+        sections[key] = _bent(depth, stretched, pressed, cracked)
+    core, limits = facts.PUTTY_STIFF, []
+    reach, axis, stiffness = sections[key]
     if pressed:
         limits.append((pressed.push[1], pressed.stiff, -pressed.thickness, pressed.push[0]))
     if reach > 0 and axis > 0:
@@ -190,12 +227,15 @@ def _section(depth: float, stretched: "Skin | None", pressed: "Skin | None", cra
         limits.append((CRACKS, core, depth, facts.PUTTY_BENDS * knock))
     if stretched:
         limits.append((stretched.pull[1], stretched.stiff, depth + stretched.thickness, stretched.pull[0]))
-    return carries.moment(carries.bending_stiffness(parts, axis), axis, limits)
+    return carries.moment(stiffness, axis, limits)
 
 
-def _would(spec: seam.Spec, panel: Panel, knock: float, bent: bool) -> "Would | None":
+def _would(spec: seam.Spec, panel: Panel, knock: float, sections: dict, weak: bool) -> "Would | None":
     """The fewest layers, then the narrowest, on each face, that carry what the panel carries; else the bending alone,
-    if the seam does not. Never less than there is. A wider tape carries no less, so the widest is tried first."""
+    if the seam does not. Never less than there is. A wider tape carries no less, so the widest is tried first.
+
+    sections: of `_worst`; weak: the seam as it is does not carry the bending
+    """
     areal = max([row.weight for row in spec.layers] or [TAPE_WEIGHT / 1000])
     least, narrow = max(1, len(spec.layers)), max(seam.widths(spec) or [0.0])
     kind = spec.kind if spec.kind == seam.BUTT else seam.BOTH
@@ -203,17 +243,21 @@ def _would(spec: seam.Spec, panel: Panel, knock: float, bent: bool) -> "Would | 
     bends = None
 
     def short_of(layers: int, width: float) -> list:
-        rows = (seam.Tape(width, areal, seam.EACH),) * layers
-        return [case.key for case in _worst(seam.taped(spec, kind, rows), panel, knock)[0] if case.share < 1]
+        taped = seam.taped(spec, kind, (seam.Tape(width, areal, seam.EACH),) * layers)
+        if bends or not weak:  # what is short in pull is out, however it bends
+            for angle in _angles(taped):
+                if _pulled(_skins(taped, angle, _radius(taped, angle), panel, knock), panel)[0].share < 1:
+                    return [PULL]
+        return [case.key for case in _worst(taped, panel, knock, sections)[0] if case.share < 1]
 
     for layers in range(least, facts.MOST_LAYERS + 1 if widths else 0):
         widest = short_of(layers, widths[-1])
-        if widest and (bends or not bent or widest != [PULL]):
+        if widest and (bends or not weak or widest != [PULL]):
             continue
         for width in widths:
             short = widest if width == widths[-1] else short_of(layers, width)
             if not short:
                 return Would(layers, width, areal, True)
-            if bends is None and short == [PULL] and bent:
+            if bends is None and short == [PULL] and weak:
                 bends = Would(layers, width, areal, False)
     return bends
