@@ -2,11 +2,11 @@
 PYTHON ?= python3
 HOST ?= 127.0.0.1
 PORT ?= 8000
-# a browser test waits half of its time: two of them share a core
-JOBS ?= $(shell expr 2 \* $$(nproc))
+# a browser test waits a third of its time
+JOBS ?= $(shell expr 3 \* $$(nproc) / 2)
 # what `make test` has time for in a quarter of an hour (tests/by_day.py)
 BY := --day
-ASKED := COVEMIX_CASES=2000
+ASKED := COVEMIX_CASES=1000
 ROOM ?= /var/tmp/covemix-room
 HERE := .venv/bin
 # what is compiled is kept, whatever the shell says: a fifth of the time of all tests
@@ -19,6 +19,7 @@ run: .venv/run $(if $(LAN),.venv/lan)
 	@echo 'The command line is $(HERE)/covemix: serve, export, check, --version.'
 	$(HERE)/covemix serve $(if $(LAN),--lan,--host $(HOST)) --port $(PORT)
 
+# the first time all is compiled by one, and not by each of the tests' processes for itself;
 # lint uses one core and much of a minute: it runs beside the tests, and is told behind them (`make` and not its variable:
 # a line with that is run even where make only tells what it would do)
 test: .venv/test
@@ -26,6 +27,7 @@ test: .venv/test
 	.ci/engines
 	.ci/hosts
 	make --no-print-directory lint > .venv/lint.txt 2>&1 & lint=$$!; \
+		[ -d tests/__pycache__ ] || $(HERE)/python -m pytest --collect-only > .venv/collected.txt 2>&1; \
 		$(ASKED) $(HERE)/python -m pytest $(BY) --numprocesses $(JOBS) --dist worksteal; tests=$$?; \
 		wait $$lint; linted=$$?; cat .venv/lint.txt; exit $$((tests + linted))
 
@@ -46,7 +48,7 @@ checks: .venv/test
 		--deselect tests/test_outside.py::test_the_page_counts_its_values_by_how_they_are_known
 	$(HERE)/python tests/checks_page.py .venv/outside.json docs/CHECKS.md
 
-# 20,000 generated questions, answered alike by both runtimes; `make test` asks a tenth of them, `make night` a third
+# 20,000 generated questions, answered alike by both runtimes; `make test` asks a twentieth, `make night` a third
 parity: .venv/test
 	.ci/browser
 	COVEMIX_CASES=20000 $(HERE)/python -m pytest --numprocesses $(JOBS) tests/browser/test_both_runtimes.py

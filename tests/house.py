@@ -47,9 +47,10 @@ def _build(house: Path):
 
 @functools.cache
 def _app(build: Build):
-    """With all its files made: a test that changes a part of the house meanwhile would be in them."""
+    """With all its files made: a test that changes a part of the house meanwhile would be in them. Of a build that only
+    browsers ask those of its first language."""
     made = create_app(build)
-    for language in LANGUAGES:
+    for language in LANGUAGES if build is _build(HOUSE) else (FIRST,):
         TestClient(made).get("/" + worker_name(language))  # the last of them
     return made
 

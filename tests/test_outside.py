@@ -85,7 +85,7 @@ def test_the_record_is_written_as_json(recorded):
 def recorded(tmp_path):
     """Runs a small test file with our conftest beside it, and reads the record it wrote."""
     def run(source):
-        for name in ("conftest.py", "dealt.py", "made_once.py"):
+        for name in ("conftest.py", "by_day.py", "dealt.py", "made_once.py"):
             (tmp_path / name).write_text((Path(__file__).parent / name).read_text(encoding="utf-8"), encoding="utf-8")
         (tmp_path / "test_small.py").write_text(source, encoding="utf-8")
         pytest_here = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--rootdir", str(tmp_path)]

@@ -365,4 +365,4 @@ class OldWebKit(WebKit):
         """Nothing to be done: 800 x 600."""
 
 
-ENGINES = (Firefox, OldWebKit, WebKit)
+ENGINES = (Firefox, WebKit, OldWebKit)
