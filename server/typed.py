@@ -3,6 +3,7 @@
 A bare number stands only under a name that says its unit: `thickness_mm`, or `thickness_m` in SI. The plain name takes
 text with its unit, as it is typed in the form: "6 mm", "298.15 K".
 """
+from collections import namedtuple
 from collections.abc import Iterable
 from decimal import Decimal
 from functools import cache
@@ -86,6 +87,23 @@ def in_digits(value: Real) -> str:
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
+# known: an input and the unit in its name, by each name that is taken; extra: by each name of what stands beside one
+Names = namedtuple("Names", ("known", "extra"))
+
+
+def names_of(inputs: Iterable[Input]) -> Names:
+    """By what names inputs are taken.
+
+    >>> from covemix.shared.forms.inputs import Number
+    >>> [(name, unit) for name, (_, unit) in names_of([Number("air", "", unit="degC")]).known.items()]
+    [('air_degC', 'degC'), ('air_K', 'K'), ('air', '')]
+    """
+    every = list(inputs)
+    known = {name: (item, unit) for item in every for name, unit in named(item).items()}
+    known.update((name, (item, "")) for item in every for name in (*item.was, item.name))
+    return Names(known, {name: item for item in reversed(every) for name in item.extra_names()})
+
+
 class Taken:
     """What was taken of a tree: `tree` of text for the engine, `errors` as [{"field", "message"}].
 
@@ -98,20 +116,18 @@ class Taken:
         self.sent: dict[str, str] = {}
         self.numbers: set[str] = set()
         self.units = units if units in SYSTEMS else METRIC
-        self.tree = self._fields(list(inputs), tree, "")
+        self._before: dict[tuple, Any] = {}
+        self.tree = self._fields(names_of(inputs), tree, "")
 
-    def _fields(self, inputs: list[Input], tree: dict, prefix: str) -> dict:
+    def _fields(self, names: "Names", tree: dict, prefix: str) -> dict:
         found = {}
-        plain = {name: item for item in inputs for name in (*item.was, item.name)}
-        under_unit = {name: (item, unit) for item in inputs for name, unit in named(item).items()}
         given: dict[str, str] = {}
         for key, value in tree.items():
-            item, unit = under_unit[key] if key in under_unit and key not in plain else (plain.get(key), "")
+            item, unit = names.known.get(key, (None, ""))
             if item is None:
                 found[key] = value
-                extra = next((one for one in inputs if key in one.extra_names()), None)
-                if extra is not None:
-                    self._among([option[0] for option in extra.options], value, prefix + key)
+                if key in names.extra:
+                    self._among([option[0] for option in names.extra[key].options], value, prefix + key)
                 continue
             if value is None:
                 continue
@@ -155,7 +171,7 @@ class Taken:
         if isinstance(value, (list, tuple)):
             self._refuse(path, "one number is expected here, not a list")
             return None
-        return self.plain(item, self._measured(item, value, unit, path), path, tree)
+        return self._once(item, value, unit, path, tree)
 
     def quantities(self, item: Input, value: Any, unit: str, path: str, tree: dict) -> Any:
         """Several in a row: a list of them, or a text as it is typed."""
@@ -165,11 +181,23 @@ class Taken:
                 self._refuse(path, "a list of numbers is expected here")
                 return None
             value = " : ".join(pieces)
-        return self.plain(item, self._measured(item, value, unit, path), path, tree)
+        return self._once(item, value, unit, path, tree)
+
+    def _once(self, item: Input, value: Any, unit: str, path: str, tree: dict) -> Any:
+        """A quantity as it was taken before in another row: what is read does not hang on where it stands."""
+        text = in_digits(value) if is_number(value) else value
+        key = (item, text, unit) if isinstance(text, str) else None
+        if key in self._before:
+            return self._before[key]
+        told = len(self.errors)
+        found = self.plain(item, self._measured(item, text, unit, path), path, tree)
+        if key and len(self.errors) == told:
+            self._before[key] = found
+        return found
 
     def record(self, item: Pick, value: Any, path: str) -> Any:
         """The name of a row, or an object with fields of its own."""
-        inner = self._fields(list(item.record.fields), value, path + ".") if isinstance(value, dict) else value
+        inner = self._fields(names_of(item.record.fields), value, path + ".") if isinstance(value, dict) else value
         row = value.get("id") if isinstance(value, dict) else value
         if row == "" or (isinstance(row, str) and item.record.row(row) is None):
             self._among([one[0] for one in item.record.rows], row, path)
@@ -179,13 +207,12 @@ class Taken:
     def rows(self, item: Group, value: Any, path: str) -> Any:
         """A list of objects."""
         rows = in_rows(value, item.most) if isinstance(value, dict) else value
-        return [self._fields(list(item.fields), row, f"{path}.{place}.") if isinstance(row, dict) else row
+        names = names_of(item.fields)
+        return [self._fields(names, row, f"{path}.{place}.") if isinstance(row, dict) else row
                 for place, row in enumerate(rows)] if isinstance(rows, (list, tuple)) else value
 
     def _measured(self, item: Input, value: Any, unit: str, path: str) -> str | None:
         """A quantity as text with its unit, or None where it was refused."""
-        if is_number(value):
-            value = in_digits(value)
         if not isinstance(value, str):
             self._refuse(path, "a text with its unit is expected here")
             return None
