@@ -969,8 +969,8 @@ CHANGES = (
     Change(
         "strength: nine tenths of the panel are proposed as enough",
         "shared/seam/strength.py",
-        "sections)[0] if case.share < 1]",
-        "sections)[0] if case.share < 0.9]",
+        "return case.share < 1",
+        "return case.share < 0.9",
         "tests/test_strength.py::test_what_would_carry_does",
         "",
     ),

@@ -14,6 +14,7 @@ import resource
 import signal
 import subprocess
 import sys
+import sysconfig
 from pathlib import Path
 
 import pytest
@@ -82,10 +83,14 @@ def run(tests, took):
     return {"code": int(code), "failed": watch.failed, "took": watch.took, "outside": outside}
 
 
+# not all of the environment: a copy of the house may lie in it
+INSTALLED = tuple(sysconfig.get_paths()[room] for room in ("stdlib", "platstdlib", "purelib", "platlib"))
+
+
 def outside_of_the_house(module):
     """Whether it is a package that was installed, or one of Python's own."""
     place = getattr(getattr(module, "__spec__", None), "origin", None) or ""
-    return place.startswith((sys.prefix, sys.base_prefix)) and "covemix" not in module.__name__
+    return place.startswith(INSTALLED) and "covemix" not in module.__name__
 
 
 def serve(given, answers):

@@ -1,8 +1,11 @@
 """What asks tests many times for `make mutants` (`forked.py`): each run reads the house as it stands then."""
+import json
 import os
+import sys
+from types import SimpleNamespace
 
 import pytest
-from forked import HANGS, Forked
+from forked import HANGS, Forked, outside_of_the_house
 
 TEST = """
 import time
@@ -64,3 +67,10 @@ def test_what_cannot_be_read_or_does_not_end_is_seen(house):
     assert house("return x *")[0] != 0
     assert house("while True: pass", limit=1) == (2, HANGS)
     assert house("return x * 2") == (0, "")
+
+
+def test_a_copy_of_the_house_in_the_environment_is_not_installed_there():
+    """Taken for installed, its modules would be loaded once, before the change, and no test would see any."""
+    copied = SimpleNamespace(__name__="facts", __spec__=SimpleNamespace(origin=f"{sys.prefix}/broken/tests/facts.py"))
+    assert not outside_of_the_house(copied)
+    assert outside_of_the_house(pytest) and outside_of_the_house(json)

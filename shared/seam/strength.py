@@ -52,8 +52,8 @@ def reckon(spec: seam.Spec, values: Values) -> "Strength | None":
         lap = max([skin.thickness for skin in skins]) * carries.laminate_pull(spec.fraction) / (
             carries.layer_shear(spec.fraction))
     would = None
-    if cases[0].share < 1 and spec.kind != seam.BULKHEAD:
-        weak = bool([case for case in cases if case.share < 1 and case.key != PULL])
+    if _short(cases[0]) and spec.kind != seam.BULKHEAD:
+        weak = bool([case for case in cases if _short(case) and case.key != PULL])
         would = _would(spec, panel, knock, sections, weak)
     return Strength(cases, flank, useful, wanted, lap, would, panel.strength)
 
@@ -72,6 +72,11 @@ def _panel(spec: seam.Spec, values: Values) -> Panel:
         bends = pulls = facts.SOLID_ACROSS
     return Panel(strength, carries.plate_moment(strength * bends, t), strength * facts.PULLS[kind] * pulls * t,
                  facts.PANEL_STIFF * pulls * t, min(t / plies, facts.VENEER))
+
+
+def _short(case: Case) -> bool:
+    """Whether the seam carries less than its panel."""
+    return case.share < 1
 
 
 def _angles(spec: seam.Spec) -> list:
@@ -246,9 +251,9 @@ def _would(spec: seam.Spec, panel: Panel, knock: float, sections: dict, weak: bo
         taped = seam.taped(spec, kind, (seam.Tape(width, areal, seam.EACH),) * layers)
         if bends or not weak:  # what is short in pull is out, however it bends
             for angle in _angles(taped):
-                if _pulled(_skins(taped, angle, _radius(taped, angle), panel, knock), panel)[0].share < 1:
+                if _short(_pulled(_skins(taped, angle, _radius(taped, angle), panel, knock), panel)[0]):
                     return [PULL]
-        return [case.key for case in _worst(taped, panel, knock, sections)[0] if case.share < 1]
+        return [case.key for case in _worst(taped, panel, knock, sections)[0] if _short(case)]
 
     for layers in range(least, facts.MOST_LAYERS + 1 if widths else 0):
         widest = short_of(layers, widths[-1])
