@@ -5,12 +5,16 @@ const MOST = 128; // px; where keys stand side by side, each beginning where ano
 
 export const cover = () => {
   const foot = document.querySelector("[data-foot]");
+  if (window.scrollY > 0) { // each step of a finger that scrolls asks
+    foot.removeAttribute("style"); // without a box nothing is seen to jump
+    return;
+  }
   const { top } = foot.getBoundingClientRect();
   const keys = [...document.querySelectorAll("main :is(a[class], button, summary, select, input)")]
     .filter((one) => one.checkVisibility?.() ?? true).map((one) => one.getBoundingClientRect());
   let edge = top;
   for (let cut; (cut = keys.find((one) => one.top < edge - HAIR && one.bottom > edge + HAIR));) edge = cut.top;
-  if (edge === top || window.scrollY > 0 || top - edge > MOST) foot.removeAttribute("style"); // without a box nothing is seen to jump
+  if (edge === top || top - edge > MOST) foot.removeAttribute("style");
   else foot.style.setProperty("--cut", `${top - edge}px`);
 };
 
