@@ -4,7 +4,7 @@ import { units } from "../page/settings.js";
 import { bare, describe, follow, followTools, inWords, isLearned, keyed, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
 import { bound, t } from "../page/words.js";
 
-const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
+const named = (form) => [...form.elements].filter((field) => field.name && !field.hasAttribute("data-aside"));
 const isMarked = (field) => field.type === "radio" || field.type === "checkbox"; // its value counts where it is marked
 export const given = (field) => field.value !== "" && (!isMarked(field) || field.checked);
 
