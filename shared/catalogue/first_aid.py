@@ -27,7 +27,7 @@ ADDED = (
 # name, value, unit, mark, source
 RINSING = (
     ("aid-rinsing-minutes", 900, "s", PUBLISHED, "eyewash"),
-    ("aid-rinsing-water", 0.0015, "m3", PUBLISHED, "eyewash"),
+    ("aid-rinsing-water", 0.0015, "litres", PUBLISHED, "eyewash"),
 )
 MINUTES, FLOW = RINSING[0][1], RINSING[1][1] / 60  # s, m3/s
 
