@@ -69,6 +69,7 @@ BROWSER = {
     "webui/js/engine/picture.js": "picture interpreter",
     "webui/js/engine/unpack.js": "unpack whole",
     "webui/js/form": "choices units ways link_view kit pour joint made_up_kind",
+    "webui/js/form/form.js": "choices units in_hand ways link_view kit pour joint made_up_kind boat",
     "webui/js/form/beside.js": "typed_below choices clock pour",
     "webui/js/form/memory.js": "kept_visit pour choices update kit",
     "webui/js/kit/boat_rolls.js": "boat kit",

@@ -48,7 +48,4 @@ LOOKED_AT = {
     "-4), TOP + 20), base - 4), text, -> return note(role, x - 4 if left else x + 5, min(max(y + (12 if y < TOP + 20 "
     "else -4), TOP + 20), base - 4), text,":
         "a note beside a curve, one pixel further from it",
-    'webui/js/form/form.js: const homeless = []; // errors of fields that are not on this form -> const homeless = '
-    '["Stryker was here"]; // errors of fields that are not on this form':
-        "a sentence too much among those that have no field: no test reads that nothing else stands there",
 }

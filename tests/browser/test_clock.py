@@ -212,6 +212,21 @@ def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
     expect(clock.locator(".pot")).to_have_count(1)
 
 
+def test_what_a_pot_tells_stands_behind_the_timings_that_were_typed(clock):
+    """Of a system that is not in the kit: the form is filled anew, and nothing of what stood there is lost."""
+    warm(clock)
+    clock.get_by_text("Own timings of this system", exact=True).first.click()
+    for name, text in (("after", "25 min"), ("mass", "150 g"), ("at", "18 °C")):
+        clock.locator(f"[name='timings.0.{name}']").fill(text)
+    clock.locator("[name='timings.0.said']").select_option("good")
+    expect(figure(clock, "usable").locator("..")).to_contain_text("own timing")
+    clock.get_by_role("link", name="Start the clock").click()
+    clock.get_by_role("button", name="Stiffening").click()
+    expect(clock.locator("[name='timings.1.after']")).to_have_value(re.compile(r"^\d+ s$"))
+    stands = [clock.locator(f"[name='timings.0.{name}']").input_value() for name in ("said", "after", "mass", "at")]
+    assert stands == ["good", "25 min", "150 g", "18 °C"]
+
+
 def test_an_own_timing_says_that_it_stood_in_the_sun(clock):
     """What it shone on is asked once there is sun; in other sun the answer says that it sets no time."""
     warm(clock)

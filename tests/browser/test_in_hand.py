@@ -107,7 +107,9 @@ def test_an_error_and_another_caution_are_announced(phone, standing):
     amount = phone.get_by_label("Amount", exact=True)
     amount.fill("18o")
     expect(phone.locator("#error-amount")).to_be_visible()
-    expect(said).to_contain_text(phone.locator("#error-amount").inner_text())
+    mistake = phone.locator("#error-amount").inner_text()
+    expect(said).to_have_text(re.compile(re.escape(mistake) + "$"))
+    assert said.inner_text() == f"{caution.inner_text()} {mistake}"  # and nothing else
     amount.fill("5000")
     expect(caution).not_to_have_text(before, use_inner_text=True)
     expect(said).to_contain_text(caution.inner_text())
