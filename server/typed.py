@@ -91,17 +91,17 @@ def in_digits(value: Real) -> str:
 Names = namedtuple("Names", ("known", "extra"))
 
 
-def names_of(inputs: Iterable[Input]) -> Names:
+@cache
+def names_of(inputs: tuple[Input, ...]) -> Names:
     """By what names inputs are taken.
 
     >>> from covemix.shared.forms.inputs import Number
-    >>> [(name, unit) for name, (_, unit) in names_of([Number("air", "", unit="degC")]).known.items()]
+    >>> [(name, unit) for name, (_, unit) in names_of((Number("air", "", unit="degC"),)).known.items()]
     [('air_degC', 'degC'), ('air_K', 'K'), ('air', '')]
     """
-    every = list(inputs)
-    known = {name: (item, unit) for item in every for name, unit in named(item).items()}
-    known.update((name, (item, "")) for item in every for name in (*item.was, item.name))
-    return Names(known, {name: item for item in reversed(every) for name in item.extra_names()})
+    known = {name: (item, unit) for item in inputs for name, unit in named(item).items()}
+    known.update((name, (item, "")) for item in inputs for name in (*item.was, item.name))
+    return Names(known, {name: item for item in reversed(inputs) for name in item.extra_names()})
 
 
 class Taken:
@@ -117,9 +117,9 @@ class Taken:
         self.numbers: set[str] = set()
         self.units = units if units in SYSTEMS else METRIC
         self._before: dict[tuple, Any] = {}
-        self.tree = self._fields(names_of(inputs), tree, "")
+        self.tree = self._fields(names_of(tuple(inputs)), tree, "")
 
-    def _fields(self, names: "Names", tree: dict, prefix: str) -> dict:
+    def _fields(self, names: Names, tree: dict, prefix: str) -> dict:
         found = {}
         given: dict[str, str] = {}
         for key, value in tree.items():
@@ -197,7 +197,9 @@ class Taken:
 
     def record(self, item: Pick, value: Any, path: str) -> Any:
         """The name of a row, or an object with fields of its own."""
-        inner = self._fields(names_of(item.record.fields), value, path + ".") if isinstance(value, dict) else value
+        inner = value
+        if isinstance(value, dict):
+            inner = self._fields(names_of(tuple(item.record.fields)), value, path + ".")
         row = value.get("id") if isinstance(value, dict) else value
         if row == "" or (isinstance(row, str) and item.record.row(row) is None):
             self._among([one[0] for one in item.record.rows], row, path)
@@ -207,7 +209,7 @@ class Taken:
     def rows(self, item: Group, value: Any, path: str) -> Any:
         """A list of objects."""
         rows = in_rows(value, item.most) if isinstance(value, dict) else value
-        names = names_of(item.fields)
+        names = names_of(tuple(item.fields))
         return [self._fields(names, row, f"{path}.{place}.") if isinstance(row, dict) else row
                 for place, row in enumerate(rows)] if isinstance(rows, (list, tuple)) else value
 

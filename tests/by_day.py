@@ -53,13 +53,6 @@ ASKED = {
         "a_boat_is_bought_and_cut_by_its_tables": 1, "a_cure_and_a_running_pot_go_into_a_calendar": 1,
         "a_section_and_a_spreader_are_measured_at_true_size": 1,
         "a_country_with_decimal_commas_gets_its_own_tables": 1},
-    "browser/first_aid": {
-        "first_aid_is_the_first_thing_one_tap_away_without_signal": 2,
-        "first_aid_is_one_tap_from_the_steps_of_a_pour_which_wait_where_they_were": 1,
-        "a_link_to_first_aid_is_in_reach_on_every_screen_at_its_top_and_its_end": 1,
-        "a_hot_pot_is_one_tap_from_the_steps_and_from_each_running_pot": 1,
-        "from_what_happened_it_is_one_tap_to_what_to_do": 1,
-        "without_scripts_each_way_leads_to_an_answer_of_the_server": 1},
     "browser/first_visit": {
         "nothing_is_fetched_twice_and_all_of_it_is_within_the_limit": 6,
         "nothing_moves_when_the_first_answer_of_the_engine_takes_the_place_of_the_servers": 8,

@@ -23,7 +23,7 @@ TABLES = (
         ("facts-filler-parts.first-parts", FIRST_PARTS[0] / FIRST_PARTS[1], "%", COMMON),), (0,), (1, 2)),
     ("facts-start", (
         ("facts-start.batch", BATCH, "kg", JUDGED),
-        ("facts-start.scoop", SCOOP, "scoops", JUDGED),
+        ("facts-start.scoop", SCOOP, "millilitres", JUDGED),
         ("facts-start.seam", SEAM, "m", JUDGED),
         ("facts-start.boat-seam", BOAT_SEAM, "m", JUDGED),
         ("facts-start.glued-length", GLUED_LENGTH, "m", JUDGED),

@@ -20,7 +20,8 @@ SI_UNITS = {"share": ("ppm", 1e6, 0), "%": ("%", 100, 0), "kg/mol": ("g/mol", 10
          "kg/m3": ("g/mL", 0.001, 0), "W/(m2 K)": ("W/(m² K)", 1, 0), "m2 K/W": ("m² K/W", 1, 0)}
 NONE = "none"  # the line that stands where nothing is found
 # those that a builder's units go for
-OWN_UNITS = {"K": "degC", "kg": "g", "m": "mm", "kg/m2": "g/m2", "m3": "m3", "litres": "L", "scoops": "mL", "m2": "m2"}
+OWN_UNITS = {"K": "degC", "kg": "g", "m": "mm", "kg/m2": "g/m2", "m3": "m3", "litres": "L", "millilitres": "mL",
+             "m2": "m2"}
 
 
 def _in_own(name: str, units: str) -> "tuple[str, float, float]":
