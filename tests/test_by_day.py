@@ -9,7 +9,8 @@ HERE = Path(__file__).parent
 # which part is which, words and limits of safety, first aid, cautions in their place, minutes of a pot, what is refused
 FROM_HARM = ("browser/parts_on_screen", "browser/kept_from_harm", "browser/first_aid", "browser/pour", "which_part",
              "one_truth", "pot", "air", "safety", "safety_table", "safety_told", "first_aid", "found_limits",
-             "input_limits", "told_marks", "ratio", "thicken", "rescue", "measure", "joint", "surface", "elapsed", "hot_pot", "trusted")
+             "input_limits", "told_marks", "ratio", "thicken", "rescue", "measure", "joint", "surface",
+             "elapsed", "hot_pot", "trusted")
 
 
 @pytest.mark.parametrize("file", by_day.ASKED)
