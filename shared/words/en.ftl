@@ -4243,7 +4243,7 @@ row-copy = Copy to the other side
 row-sides = port starboard left right
 # reference: a link to a page for people who write programs
 kit-page =
-  .none = Nothing of your own yet. Until then every screen uses typical values, some not verified.
+  .none = Where nothing of your own stands here, every screen uses typical values, some not verified.
   .add = Add
   .unread = Saved, but cannot be read here
   .log = Poured batches: the log

@@ -61,7 +61,8 @@ const nextRow = (group, pairs, before) => {
 
 // show: mounts the page that stands there now; coming: is told the screen that will
 export const startNavigation = (show, coming) => {
-  for (const link of document.querySelectorAll("head link, [data-sheet] a")) link.setAttribute("href", link.href);
+  // not the style sheet: it would be read, and the whole page laid out, a second time
+  for (const link of document.querySelectorAll("head :is([rel=manifest], [rel*=icon]), [data-sheet] a")) link.setAttribute("href", link.href);
   document.addEventListener("click", async (event) => {
     const link = event.target.closest?.("a[data-to], a[data-lead]");
     if (!link || event.defaultPrevented || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;

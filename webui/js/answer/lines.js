@@ -93,11 +93,14 @@ export const showAnswers = (root, answers) => {
 const isFar = (place, field) => place.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING
   && (field.closest(".fold:not([data-fold])") || field.value);
 
+const ASKED = "[aria-invalid], .field:has(.error[data-asks]) :is(input, select)";
+
 // What leads to the fields that are wrong and far from the answer: by the words that stand at them.
 export const showWrong = (root) => {
   const place = root.querySelector("[data-to-wrong]");
   if (!place) return;
-  const far = [...root.querySelectorAll("[aria-invalid], .field:has(.error[data-asks]) :is(input, select)")].filter((field) => isFar(place, field)).slice(0, MOST_LED_TO);
+  const asks = root.querySelector(".error[data-asks]") ? ASKED : "[aria-invalid]"; // most often none does
+  const far = [...root.querySelectorAll(asks)].filter((field) => isFar(place, field)).slice(0, MOST_LED_TO);
   patch(place, far.map((field) => {
     const lead = document.createElement("button");
     Object.assign(lead, { type: "button", className: "button" });

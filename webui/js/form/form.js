@@ -178,13 +178,24 @@ const followSaid = (form) => {
   }
 };
 
+// What a text leads to, found once for each text: rows of a boat ask alike.
+const once = (find) => {
+  const found = new Map();
+  return (text) => {
+    if (!found.has(text)) found.set(text, find(text));
+    return found.get(text);
+  };
+};
+const read = once(JSON.parse);
+
 // Which fields are asked with the choices as they stand.
 const askFor = (form) => {
   followSaid(form);
-  const stood = (name) => form.elements.namedItem(name)?.value;
-  for (const field of form.querySelectorAll("[data-when]")) {
-    const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
-    field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(stood(prefix + name)));
+  const stood = once((name) => form.elements.namedItem(name)?.value);
+  for (const place of form.querySelectorAll("[data-when]")) {
+    const { field, when } = place.dataset;
+    const prefix = field.slice(0, field.lastIndexOf(".") + 1);
+    place.hidden = !read(when).some(({ name, values }) => values.includes(stood(prefix + name)));
   }
 };
 

@@ -9,10 +9,11 @@ import { t } from "../page/words.js";
 
 const theirs = (a, b) => a.id - b.id;
 
+// Resolves to whether there is any.
 export const offerKit = async (form) => {
-  if (form.closest("[data-editing]")) return; // where a thing is changed it does not stand for itself
+  if (form.closest("[data-editing]")) return false; // where a thing is changed it does not stand for itself
   const picks = [...form.querySelectorAll("[data-pick]")];
-  if (!picks.length) return;
+  if (!picks.length) return false;
   const kit = await all("kit");
   for (const pick of picks) {
     const chosen = pick.value;
@@ -28,6 +29,7 @@ export const offerKit = async (form) => {
     }
     pick.value = chosen;
   }
+  return kit.length > 0;
 };
 
 // What a thing of the kit has learned, "" for nothing. Resolves to the way back, or undefined where nothing was changed.

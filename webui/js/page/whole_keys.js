@@ -3,6 +3,21 @@
 const HAIR = 2; // px; so much of a key is its edge, of which nothing is seen
 const MOST = 128; // px; where keys stand side by side, each beginning where another ends, they are left as they are
 
+const KEYS = "a[class], button, summary, select, input";
+
+// Where the key begins that an edge cuts; only what the edge goes through is looked at: a boat has five hundred keys.
+const cutAt = (place, edge) => {
+  const inSight = place.matches("details:not([open])") ? place.querySelectorAll(":scope > summary") : place.children;
+  for (const one of inSight) {
+    const { top, bottom, height } = one.getBoundingClientRect();
+    const isCut = top < edge - HAIR && bottom > edge + HAIR;
+    if (isCut && one.matches(KEYS)) return top;
+    const found = isCut || (!height && getComputedStyle(one).display === "contents") ? cutAt(one, edge) : null;
+    if (found !== null) return found;
+  }
+  return null;
+};
+
 export const cover = () => {
   const foot = document.querySelector("[data-foot]");
   if (window.scrollY > 0) { // each step of a finger that scrolls asks
@@ -10,10 +25,9 @@ export const cover = () => {
     return;
   }
   const { top } = foot.getBoundingClientRect();
-  const keys = [...document.querySelectorAll("main :is(a[class], button, summary, select, input)")]
-    .filter((one) => one.checkVisibility?.() ?? true).map((one) => one.getBoundingClientRect());
+  const main = document.querySelector("[data-main]");
   let edge = top;
-  for (let cut; (cut = keys.find((one) => one.top < edge - HAIR && one.bottom > edge + HAIR));) edge = cut.top;
+  for (let cut; (cut = cutAt(main, edge)) !== null;) edge = cut;
   if (edge === top || top - edge > MOST) foot.removeAttribute("style");
   else foot.style.setProperty("--cut", `${top - edge}px`);
 };

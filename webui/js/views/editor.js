@@ -16,6 +16,7 @@ export const editing = (screen, main, keep, beside = []) => {
 
   const turn = (edit, focus) => {
     listing.hidden = edit;
+    delete listing.dataset.early;
     section.hidden = !edit;
     const share = document.querySelector("[data-share]"); // of a list there is nothing to hand over
     if (share) share.hidden = !edit;

@@ -266,8 +266,8 @@ export const mount = (screen, main) => {
   else if (!stands || answeredIn !== units()) blank();
   else old.shown(key(pairs(form))); // the server's figures are of this form, settled or not
   brought.then(() => refresh());
-  offerKit(form).then(() => {
-    fill(form, held(form));
+  offerKit(form).then((any) => {
+    if (any) fill(form, held(form));
     if (isLink(form)) return;
     const own = takeOwn(form);
     if (!ownBeside() && !own) return;
