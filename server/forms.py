@@ -18,17 +18,18 @@ class Form:
 
     told: lines of the answer by name, for the rows of a group that they are about
     tools: the units that the tools show, by the name of their pick
+    bare: without the rows that stand in a group before anybody types, which the page makes itself (`fillGroups`)
     """
 
     def __init__(self, inputs: list[dict], pairs: Sequence, errors: dict[str, str], understood: dict[str, str],
-                 told: Any = None, tools: dict[str, str] | None = None):
+                 told: Any = None, tools: dict[str, str] | None = None, bare: bool = False):
         self.typed = dict(reversed(list(pairs)))
         self.tools = tools or {}
         self.given = set(self.typed)
         self.errors, self.understood, self.told = errors, understood, told or {}
         self.choices = default_choices(inputs)
         self.choices.update((item["name"], self.stands(item["name"], item)) for item in inputs if "follows" in item)
-        for item in inputs:
+        for item in () if bare else inputs:
             if item["repeats"] and not any(map(self._given_to, [item["name"], *item.get("beside", ())])):
                 self.typed.update((f"{item['name']}.{place}.{name}", text)
                                   for place, row in enumerate(item["default"]) for name, text in row.items())

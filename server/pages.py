@@ -97,7 +97,7 @@ class Pages:
         """The page of a screen with the values of a link filled in and answered.
 
         policy: write the security policy into the page, for a host that sends no headers of ours
-        bare: without the answer
+        bare: without the answer, and without rows that nobody typed
         whole: the form itself asks, with all that stands in it, and may be longer than a link
         """
         language = self.language
@@ -129,7 +129,7 @@ class Pages:
             errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]},
-                      units_of_tools(moves.screen_inputs(screen), tree, units)),
+                      units_of_tools(moves.screen_inputs(screen), tree, units), bare),
             labels={move.name: self.t(move.label) for move in moves.MOVES},
             stiffness=next(in_both(item, who) for item in moves.module("pouring").INPUTS if item.name == "stiffness"),
             folds={name: [(part, said(fold, who)) for part, fold in getattr(moves.module(name), "FOLDS", ())]

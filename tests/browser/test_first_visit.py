@@ -119,6 +119,33 @@ def test_nothing_moves_when_the_first_answer_of_the_engine_takes_the_place_of_th
         assert sum(page.evaluate("window.shifts")) < SHIFT
 
 
+SHEETS = """window.sheets = 0;
+addEventListener("load", ({ target }) => { window.sheets += Number(target.rel === "stylesheet"); }, true);"""
+
+
+@pytest.mark.parametrize("path", ["", "kit/"])
+def test_the_style_sheet_is_read_once(phone, served, path):
+    """Each time that it is read the whole page is laid out anew: on a slow phone longer than the scripts take."""
+    phone.add_init_script(SHEETS)
+    keep(phone, f"{served.url}/{path}")
+    for come in (lambda: None, phone.reload):  # as it is sent, and as it is kept
+        come()
+        expect(phone.locator("[data-form].live")).to_be_attached()
+        phone.wait_for_timeout(300)  # a second reading comes late
+        assert phone.evaluate("window.sheets") == 1
+
+
+@pytest.mark.parametrize(("path", "first"), [("kit/", ".listing-said"), ("log/", "[data-table]")])
+def test_a_list_stands_there_before_its_script_does(chromium, standing, path, first):
+    """And where the script never comes, the form that needs none."""
+    with fresh(chromium, service_workers="block") as (page, _):
+        page.route("**/js/main.js", lambda route: route.abort())
+        page.goto(f"{standing.url}/{path}")
+        expect(page.locator(".listing").locator(first).first).to_be_visible(timeout=1000)
+        expect(page.locator(".editing [data-form]")).to_be_hidden(timeout=1000)
+        expect(page.locator(".editing [data-form]")).to_be_visible()
+
+
 @pytest.mark.parametrize("missing", ["js/share/sheet.js", "js/share/qr_code.js", "lean-qr/index.js"])
 def test_a_part_that_could_not_be_fetched_is_said_and_the_next_tap_has_it(chromium, served, missing):
     """Without a reload, though a browser remembers a failed import: of the part itself and of what it needs."""

@@ -227,11 +227,22 @@ export const settle = (form) => {
   }
 };
 
+// Where a field is told something, from when there is something: its hints, and behind them its errors. null without a field
+const toldAt = (form, name, kind) => {
+  const field = form.querySelector(`.field[data-field="${name}"]`);
+  const there = field?.querySelector(`:scope > .${kind}`);
+  if (!field || there) return there;
+  const place = document.createElement("div");
+  place.className = kind;
+  field.insertBefore(place, kind === "hints" ? field.querySelector(":scope > .errors") : null);
+  return place;
+};
+
 // At its field, from when there is one; null where the form has no such field.
 const errorAt = (form, name) => {
   const there = form.querySelector(`[data-error="${name}"]`);
   if (there) return there;
-  const home = form.querySelector(`[data-errors="${name}"]`) ?? form.querySelector(`[data-field="${name}"] > .errors`);
+  const home = form.querySelector(`[data-errors="${name}"]`) ?? toldAt(form, name, "errors");
   if (!home) return null;
   const place = document.createElement("p");
   place.className = "error";
@@ -289,7 +300,7 @@ const understoodAt = (form, name) => {
   const place = document.createElement("p");
   place.className = "hint";
   place.dataset.understood = name;
-  form.querySelector(`[data-field="${name}"] .hints`)?.append(place);
+  toldAt(form, name, "hints")?.append(place);
   return place;
 };
 

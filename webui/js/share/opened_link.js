@@ -36,7 +36,7 @@ export const bring = async (screen, main, { again, changed }) => {
   if (search.length < 2) {
     lend();
     dismiss("link");
-    if (home) fill(form, home);
+    if (home || ("unanswered" in main.dataset && form.querySelector(".group-rows:not(:has(*))"))) fill(form, home ?? []);
     return;
   }
   const given = [...new URLSearchParams(search.slice(0, MOST))];
