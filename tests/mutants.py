@@ -73,6 +73,7 @@ BROWSER = {
     "webui/js/form/beside.js": "typed_below choices clock pour",
     "webui/js/form/memory.js": "kept_visit pour choices update kit",
     "webui/js/kit/boat_rolls.js": "boat kit",
+    "webui/js/kit/kit.js": "kit trial plan ways",
     "webui/js/kit/putty_batches.js": "pour_along",
     "webui/js/kit/reference.late.js": "files kit",
     "webui/js/kit/rolls.js": "boat kit",

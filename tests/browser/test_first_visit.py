@@ -120,7 +120,7 @@ def test_nothing_moves_when_the_first_answer_of_the_engine_takes_the_place_of_th
 
 
 SHEETS = """window.sheets = 0;
-addEventListener("load", ({ target }) => { window.sheets += Number(target.rel === "stylesheet"); }, true);"""
+document.addEventListener("load", ({ target }) => { window.sheets += Number(target.rel === "stylesheet"); }, true);"""
 
 
 @pytest.mark.parametrize("path", ["", "kit/"])

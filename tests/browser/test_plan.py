@@ -42,6 +42,17 @@ def test_the_boat_s_seams_become_the_pieces(phone, standing):
     expect(figure(phone, "batches")).to_be_hidden()
 
 
+def test_a_boat_with_nothing_to_lay_leaves_the_pieces_and_says_so(plan, standing):
+    """A surface that is only faired is in no plan."""
+    plan.goto(standing.url + "/boat/?joints=none&surfaces.0.work=fair&surfaces.0.length=2&surfaces.0.widths=0.4")
+    plan.get_by_role("button", name="Use these").click()
+    expect(plan.locator("[data-notice=link]").get_by_role("button", name="Undo")).to_be_visible()
+    plan.goto(standing.url + "/plan/")
+    plan.get_by_role("button", name="Use the boat").click()
+    expect(plan.locator("[data-notice=no-boat]")).to_contain_text("no seams to lay")
+    expect(plan.locator("[name='pieces.2.name']")).to_have_value("Seam 2")
+
+
 def test_without_an_answer_the_pieces_stay_and_the_page_says_so(plan):
     unanswered(plan)
     plan.get_by_role("button", name="Use the boat").click()

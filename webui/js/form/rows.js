@@ -11,7 +11,8 @@ export const fillGroups = (form, texts) => {
   for (const group of groups(form)) {
     const { group: name, rows, beside = "" } = group.dataset;
     const away = beside.split(" ").some((other) => told.has(other));
-    const defaults = away ? [] : JSON.parse(group.dataset.defaultRows);
+    const standing = JSON.parse(group.dataset.defaultRows);
+    const defaults = away ? [] : standing;
     const reached = reach(name, texts.keys());
     let wanted = reached;
     if (!reached && !texts.has(name)) {
@@ -22,7 +23,7 @@ export const fillGroups = (form, texts) => {
     if (rowsOf(group).length === wanted) continue;
     for (const row of rowsOf(group).slice(wanted)) row.remove();
     while (rowsOf(group).length < wanted && addRow(group));
-    if (wanted > 2) for (const row of rowsOf(group)) row.open = false;
+    if (Math.max(wanted, standing.length) > 2) for (const row of rowsOf(group)) row.open = false; // where many are usual
   }
 };
 
