@@ -137,7 +137,7 @@ def test_the_style_sheet_is_read_once(phone, served, path):
 
 AT_FIRST = """document.addEventListener("DOMContentLoaded", () => {
   const seen = (one) => document.querySelector(one).checkVisibility({ visibilityProperty: true });
-  window.atFirst = [".listing .actions", ".editing [data-form]"].map(seen);
+  window.atFirst = [".listing", ".editing [data-form]"].map(seen);
 });"""
 
 
