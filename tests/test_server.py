@@ -251,7 +251,7 @@ def test_a_first_visit_stays_within_350_kB(client, language, worker):
     first = sum(len(gzip.compress(client.get(path, headers={"accept-language": language}).content))
                 for path in ("/", worker, "/manifest.webmanifest"))
     total = files + int(bundle["content-length"]) + first
-    assert total < 350_000, total
+    assert total < house.FIRST_VISIT, total
 
 
 def test_the_api_answers_in_the_language_that_is_asked_for(client):

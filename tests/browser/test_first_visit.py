@@ -15,7 +15,6 @@ from .test_targets import SHIFTS
 
 BUILD = house.build()
 SHIFT = 0.02  # of the screen, what it may move by itself
-MOST = 350_000  # bytes with all headers, over HTTP/1.1
 
 
 @pytest.fixture
@@ -55,7 +54,7 @@ def test_nothing_is_fetched_twice_and_all_of_it_is_within_the_limit(phone, serve
     assert [path for path, count in times.items() if count > 1] == []
     assert times.keys() & BUILD.later.keys() == set(BUILD.ahead(screen))
     assert not times.keys() & BUILD.late.keys()
-    assert sum(count for _, count in sent) < MOST
+    assert sum(count for _, count in sent) < house.FIRST_VISIT
 
 
 def test_the_face_comes_when_the_app_is_kept_and_not_before(phone, served):
@@ -104,7 +103,7 @@ def test_a_first_visit_in_another_language_is_within_the_limit_too(chromium, ser
     with fresh(chromium, locale=language) as (page, _):
         keep(page, f"{served.url}/{path}")
         assert page.evaluate("document.documentElement.lang") == language
-    assert sum(count for _, count in sent) < MOST
+    assert sum(count for _, count in sent) < house.FIRST_VISIT
 
 
 @pytest.mark.parametrize(("language", "path"), [("en", path) for _, path, _ in PAGES] + [
