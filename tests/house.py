@@ -17,7 +17,6 @@ from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.written import FIRST
 from starlette.testclient import TestClient
 
-
 # bytes of a first visit with all headers, over HTTP/1.1; a copy for changed files is packed in haste (broken_runs.py)
 FIRST_VISIT = 500_000 if os.environ.get("PACKED_LIGHTLY") else 350_000
 
