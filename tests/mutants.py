@@ -274,7 +274,10 @@ def broken(folder: Path, one: Mutant):
             place.write_text(whole, encoding="utf-8")
         if seen or NEAR:
             return seen
-    for tests in filter(None, (tests_near(one.file), tests_left(one.file))):
+    near = tests_near(one.file)
+    # of a browser first what is asked by day: most changes are seen there, in a third of the time
+    by_day = f"--day {near}" if one.file.startswith("webui/") else ""
+    for tests in filter(None, (by_day, near, tests_left(one.file))):
         place.write_text(changed(one, whole), encoding="utf-8")
         try:
             code, failed = asked(folder, tests, limit=LIMIT)
