@@ -85,6 +85,7 @@ BROWSER = {
     "webui/js/page/notice.js": "update evicted recall joint kit",
     "webui/js/page/to_safety.js": "first_aid",
     "webui/js/page/whole_keys.js": "whole_keys",
+    "webui/js/phone/clocks.js": "clocks run clock kept_from_harm pour_along",
     "webui/js/phone/knocks.late.js": "knock",
     "webui/js/phone/speech.js": "pour_along kept_from_harm unheard language",
     "webui/js/phone/unheard.late.js": "unheard",

@@ -265,3 +265,14 @@ def test_the_wall_time_of_its_end_on_the_night_the_clocks_change(chromium, stand
         page.goto(standing.url + "/clock/")
         page.evaluate(ADD, pot_of(minutes, 0))
         expect(page.locator(".pot-until")).to_have_text(f"Ends {ends}")
+
+
+def test_of_a_pot_that_nobody_looked_at_yet_no_age_is_told(phone, standing):
+    """Nor one of an earlier build that kept none: 0 s would be a fresh pot."""
+    phone.goto(standing.url + "/clock/")
+    found = phone.evaluate("""async () => {
+      const { Watch } = await part("phone/clocks.js");
+      const { age } = await part("pots/pots.js");
+      return [new Watch().age(), age({ id: 901, started: Date.now() - 60000 }), age({ id: 902, started: 1, seen: 30 })];
+    }""")
+    assert found == [None, None, 30]
