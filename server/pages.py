@@ -121,7 +121,7 @@ class Pages:
             answer = dict(answer, answers=[[name, self.first_of(one, screen)] for name, one in answer["answers"]])
         return self.env.get_template(template).render(
             screen=screen, heading=self.t(heading_of(screen)), pages=PAGES, nav=NAV,
-            policy=POLICY if policy else "", unanswered=bare or policy, bare=bare,
+            policy=POLICY if policy else "", unanswered=bare or policy, bare=bare, early=not (bare or pairs),
             root=root or "./", base=root + self.build.base, build=self.build.id,
             ahead=self.build.ahead(screen),
             release=RELEASE, made="" if refused else made,

@@ -1,5 +1,6 @@
 """What is sent packed comes out again as it was, by the library that packed it; a phone's own unpacker has its test in
 `browser/test_unpack.py`."""
+import brotli
 import house
 import pytest
 from awkward import PACKED
@@ -34,6 +35,7 @@ def test_each_bundle_comes_out_again_and_is_much_lighter(language):
     bundle = build.bundle(Pages(build).kept())
     assert unpacked(bundle.body) == bundle.whole
     assert len(bundle.body) < len(bundle.whole) / 6
+    assert len(bundle.body) < 0.9 * len(brotli.compress(bundle.whole))  # at its highest quality
     assert bundle.body[5 + 2] <= 40  # MB that a phone's model takes while it unpacks
 
 

@@ -179,19 +179,19 @@ const followSaid = (form) => {
 };
 
 // What a text leads to, found once for each text: rows of a boat ask alike.
-const once = (find) => {
+const memo = (find) => {
   const found = new Map();
   return (text) => {
     if (!found.has(text)) found.set(text, find(text));
     return found.get(text);
   };
 };
-const read = once(JSON.parse);
+const read = memo(JSON.parse);
 
 // Which fields are asked with the choices as they stand.
 const askFor = (form) => {
   followSaid(form);
-  const stood = once((name) => form.elements.namedItem(name)?.value);
+  const stood = memo((name) => form.elements.namedItem(name)?.value);
   for (const place of form.querySelectorAll("[data-when]")) {
     const { field, when } = place.dataset;
     const prefix = field.slice(0, field.lastIndexOf(".") + 1);

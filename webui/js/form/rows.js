@@ -27,6 +27,9 @@ export const fillGroups = (form, texts) => {
   }
 };
 
+// Whether the page came without rows that stand there before anybody types.
+export const wantsRows = (form) => groups(form).some((group) => !rowsOf(group).length && group.dataset.defaultRows !== "[]");
+
 // the place of a row has a meaning of its own: nothing is removed or moved
 const isFixed = (group) => !group.querySelector("[data-none]");
 

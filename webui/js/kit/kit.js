@@ -9,7 +9,7 @@ import { t } from "../page/words.js";
 
 const theirs = (a, b) => a.id - b.id;
 
-// Resolves to whether there is any.
+// Resolves to whether the kit holds any thing.
 export const offerKit = async (form) => {
   if (form.closest("[data-editing]")) return false; // where a thing is changed it does not stand for itself
   const picks = [...form.querySelectorAll("[data-pick]")];

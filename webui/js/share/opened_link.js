@@ -3,6 +3,7 @@
 import { EngineMissing, ask } from "../engine/engine.js";
 import { fill, pairs as typedIn } from "../form/form.js";
 import { atFirst, recall } from "../form/memory.js";
+import { wantsRows } from "../form/rows.js";
 import { dismiss, notice } from "../page/notice.js";
 import { offerUndo } from "../form/undo.js";
 import { saidHere } from "../form/units.js";
@@ -36,7 +37,7 @@ export const bring = async (screen, main, { again, changed }) => {
   if (search.length < 2) {
     lend();
     dismiss("link");
-    if (home || ("unanswered" in main.dataset && form.querySelector(".group-rows:not(:has(*))"))) fill(form, home ?? []);
+    if (home || wantsRows(form)) fill(form, home ?? []);
     return;
   }
   const given = [...new URLSearchParams(search.slice(0, MOST))];
