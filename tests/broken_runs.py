@@ -13,6 +13,7 @@ import hashlib
 import json
 import os
 import re
+import shlex
 import shutil
 import signal
 import subprocess
@@ -1662,13 +1663,13 @@ if os.environ.get("PACKED_LIGHTLY"):
 def asked(folder: Path, tests: str, limit: float | None = None):
     """Runs tests in the copy as it is now -> (exit code, the first test that failed, HANGS, or "").
 
-    limit: seconds that tests of a browser may take; others have LABOUR.
+    tests: words for pytest, as a shell reads them. limit: seconds that tests of a browser may take; others have LABOUR.
     """
     if "tests/browser/" not in tests:
         return forked(folder).ask(tests, LABOUR)
-    words = ["-x", "-q", "-rf", "-p", "no:cacheprovider", "-o", "testpaths=", "--force-reruns", "0", *tests.split()]
+    words = ["-x", "-q", "-rf", "-p", "no:cacheprovider", "-o", "testpaths=", "--force-reruns", "0"]
     run = subprocess.Popen(
-        [sys.executable, "-m", "pytest", *words],
+        [sys.executable, "-m", "pytest", *words, *shlex.split(tests)],
         cwd=folder,
         env={**os.environ, "PYTHONPATH": str(folder), "PACKED_LIGHTLY": "1"},
         stdout=subprocess.PIPE,

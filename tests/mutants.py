@@ -18,6 +18,7 @@ import math
 import os
 import random
 import re
+import shlex
 import subprocess
 import sys
 import time
@@ -25,6 +26,7 @@ from collections import Counter, namedtuple
 from pathlib import Path
 
 import facts
+import reached
 from broken_runs import HERE, asked, prepared
 from forked import HANGS
 from mutants_looked_at import LOOKED_AT
@@ -36,6 +38,7 @@ NEAR = bool(os.environ.get("NEAR"))  # asks only the tests near to a change, and
 PAGE = HERE / "docs" / "MUTANTS.md"
 STRYKER = HERE / ".venv" / "js-mutants"
 LIMIT = 900  # seconds that the tests of one change may take: what hangs is seen
+ENOUGH = 240  # seconds that those take, without a change, that reach a piece of a script and are asked first
 
 # file: from the root; line; kind: the tool's name of it; was, now: the text of that line, and what it becomes; put: how
 # the change is made: of the engine (kind, which of its kind), of a script (from, to, text)
@@ -180,6 +183,39 @@ def engine_tests():
     return {path.name: path.read_text(encoding="utf-8") for path in sorted((HERE / "tests").glob("test_*.py"))}
 
 
+def tests_that_reach(folder: Path, one: Mutant):
+    """Of the tests of the day those that reach the piece of a script where a change is, near ones first; "" where none
+    does. All near ones where it runs as the script is loaded, or in a worker, which tells nothing."""
+    near = tests_near(one.file)
+    blocks = blocks_of(folder)[one.file] if one.file in files_of("page") else []
+    tests = reached.tests_of(blocks, *one.put[:2])
+    if tests is None or not any(by for _, _, by in blocks):
+        return f"--day {near}"
+    taken, left = [], ENOUGH
+    for test in reached.in_order(tests, near.split()):
+        left -= tests[test]
+        if taken and left < 0:
+            break
+        taken.append(test)
+    return shlex.join(["--day", *taken]) if taken else ""
+
+
+@functools.cache
+def blocks_of(folder: Path):
+    """What is reached in each script, asked once; kept beside the copy as long as no script changes."""
+    files = files_of("page")
+    scripts = {file: (folder / "covemix" / file).read_text(encoding="utf-8") for file in files}
+    kept = folder.with_suffix(".reached.json")
+    if kept.exists():
+        old = json.loads(kept.read_text(encoding="utf-8"))
+        if old["scripts"] == scripts:
+            return old["blocks"]
+    tests = sorted({test for file in files for test in browser_tests(file).split()})
+    blocks = reached.ask_all(folder, files, STRYKER, tests)
+    kept.write_text(json.dumps({"scripts": scripts, "blocks": blocks}), encoding="utf-8")
+    return blocks
+
+
 def tests_left(file: str):
     """For a change that no test near to it saw: of the engine the rest of the suite without the browser."""
     if NEAR:
@@ -276,8 +312,8 @@ def broken(folder: Path, one: Mutant):
         if seen or NEAR:
             return seen
     near = tests_near(one.file)
-    # of a browser first what is asked by day: most changes are seen there, in a third of the time
-    by_day = f"--day {near}" if one.file.startswith("webui/") else ""
+    # of a browser first what is asked by day and reaches it: most changes are seen there, in a tenth of the time
+    by_day = tests_that_reach(folder, one) if one.file.startswith("webui/") else ""
     for tests in filter(None, (by_day, near, tests_left(one.file))):
         place.write_text(changed(one, whole), encoding="utf-8")
         try:
@@ -373,7 +409,8 @@ HEAD = """# Would a test see it?
 Written by `make mutants`. It changes one thing at a time in a copy of the house (a sign, a number, a comparison, a
 branch that is never taken), and asks the tests whether they see it. The changes of the engine are those of cosmic-ray,
 those of the page's scripts and of `sw.js` are those of Stryker.
-{asked} A script is asked of the browser tests that `BROWSER` of `tests/mutants.py` names, `sw.js` in Node first.
+{asked} A script is asked of the browser tests that reach the changed piece, and where none of them sees it, of those
+that `BROWSER` of `tests/mutants.py` names; `sw.js` in Node first.
 
 The sample is that of {seed}: each month's is drawn anew, by its name as the seed. Of several changes at one place one
 is tried. In brackets: where the share of all places lies, 19 of 20 times. "Decides" is what decides a mass, a minute, a
@@ -406,6 +443,9 @@ def page(found):
               for one in sorted(unseen, key=name_of)]
     rooms = Counter(one["file"].rpartition("/")[0] for one in found["tried"]) + Counter(found.get("rooms", {}))
     where = "Tried so far, by room: " + ", ".join(f"{room}/ {count}" for room, count in sorted(rooms.items())) + "."
+    if found.get("vain"):
+        where += (f" {len(found['vain'])} more are not counted: the test that failed with them failed without them "
+                  "too, as a browser does at times on a busy machine.")
     if before:
         where += f" {before} of them were drawn and tried earlier in the month, from the house as it was then."
     lines = [f"| {' | '.join(row)} |" for row in looked]
@@ -452,6 +492,8 @@ def main(folder: Path, words):
             break
         one = spelt(one)
         new = {**one._asdict(), "part": part, "class": kind, "seen": broken(folder, one)}
+        vain = [name for name in found.get("vain", []) if name != name_of(new)]
+        found["vain"] = vain + [name_of(new)] * (new["seen"] is None)
         if new["seen"] is None:
             print(f"{one.file}:{one.line} {one.kind}: asked in vain, its test fails without it too", flush=True)
             continue

@@ -34,6 +34,26 @@ def test_what_decides_is_most_of_the_engine_and_each_room_that_keeps_or_warns():
             assert mutants.class_of(file) == DECIDES, file
 
 
+def test_a_change_of_a_script_is_asked_of_the_tests_that_reach_it(monkeypatch):
+    """Near ones first, four minutes of them; all near ones where it runs as a script is loaded, or in a worker."""
+    trial, kit, far = (f"tests/browser/test_{name}.py::test_it[a b]" for name in ("trial", "kit", "joint"))
+    blocks = {file: [] for file in mutants.files_of("page")}
+    blocks["webui/js/kit/kit.js"] = [[0, 100, {far: 1.0, kit: 2.0, trial: 9.0}], [10, 20, {trial: 9.0}], [30, 40, {}]]
+    monkeypatch.setattr(mutants, "blocks_of", lambda folder: blocks)
+
+    def asked(first, last, file="webui/js/kit/kit.js"):
+        return mutants.tests_that_reach(None, Mutant(file, 1, "made up", "", "", (first, last, "")))
+
+    assert asked(50, 60) == f"--day '{kit}' '{trial}' '{far}'"
+    assert asked(12, 14) == f"--day '{trial}'"
+    assert asked(32, 33) == ""
+    assert asked(200, 210) == f"--day {mutants.browser_tests('webui/js/kit/kit.js')}"
+    for silent in ("webui/js/engine/worker.js", "webui/sw.js"):
+        assert asked(12, 14, silent) == f"--day {mutants.browser_tests(silent)}"
+    blocks["webui/js/kit/kit.js"][0][2] = {f"{kit}{count}": 10.0 for count in range(50)}
+    assert len(asked(50, 60).split()) == 1 + 2 * mutants.ENOUGH / 10
+
+
 def test_a_month_has_one_sample_and_the_next_another():
     every = [Mutant("webui/sw.js", line, "made up", "", "", (line, line + 1, str(which)))
              for line in range(200) for which in range(3)]
