@@ -1,4 +1,6 @@
 // Shapes of the engine as SVG, one to one.
+import { write } from "../page/words.js";
+
 const SVG = "http://www.w3.org/2000/svg";
 
 const make = (name, attributes) => {
@@ -45,9 +47,9 @@ const drawInto = (figure, { name, title, width, height, shapes: given, told }) =
       element = made;
     }
     set(element, placed(shape));
-    if (element.textContent !== (shape.text ?? "")) element.textContent = shape.text;
+    write(element, shape.text ?? "");
   });
-  if (caption.textContent !== title) caption.textContent = title;
+  write(caption, title);
 };
 
 const empty = () => {

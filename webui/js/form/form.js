@@ -2,7 +2,7 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "../page/settings.js";
 import { bare, describe, follow, followTools, inWords, isLearned, keyed, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
-import { bound, t } from "../page/words.js";
+import { bound, t, write } from "../page/words.js";
 
 const named = (form) => [...form.elements].filter((field) => field.name && !field.hasAttribute("data-aside"));
 const isMarked = (field) => field.type === "radio" || field.type === "checkbox"; // its value counts where it is marked
@@ -134,7 +134,7 @@ const showKeep = (form, pick) => {
   const typed = pick.querySelector("option[value='']");
   const name = figures.find((field) => field.name === `${pick.name}.name`)?.value;
   const called = name ? `${name} (${whence})` : pick.dataset.asTyped;
-  if (typed && typed.textContent !== called) typed.textContent = called;
+  if (typed) write(typed, called);
 };
 
 // The phone's units were switched.
@@ -280,7 +280,7 @@ export const showErrors = (form, errors) => {
       continue;
     }
     const words = bound(message);
-    if (place.textContent !== words) place.textContent = words;
+    write(place, words);
     const asks = isBlank(form, name);
     place.toggleAttribute("data-asks", asks);
     markWrong(form, name, asks ? "asks" : "wrong");

@@ -1,5 +1,5 @@
 // Rows of the groups of a form: as many as the values reach, added, removed, moved. A name is always "group.place.field".
-import { bound, t } from "../page/words.js";
+import { bound, t, write } from "../page/words.js";
 export const NONE = "none"; // a group that was emptied by hand says so; nothing typed at all is its default
 
 export const groups = (form) => [...form.querySelectorAll("[data-group]")];
@@ -145,8 +145,7 @@ export const showRows = (form, answers) => {
     const line = lines.get(starts ? starts + "abcde"[row.dataset.row] : numbered + row.dataset.row);
     const name = line?.label ?? t("row-name", { each, count: Number(row.dataset.row) + 1 });
     const text = bound(line?.text ?? "");
-    if (told.textContent !== text) told.textContent = text;
-    const called = row.querySelector(".row-name");
-    if (called.textContent !== name) called.textContent = name;
+    write(told, text);
+    write(row.querySelector(".row-name"), name);
   }
 };

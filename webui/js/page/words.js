@@ -14,3 +14,8 @@ export const bound = (text) => {
   const held = text.replace(/(\d) (?=[^\d\s])/g, "$1\u00a0");
   return held.split("+").length === 2 ? held.replace(/\s\+\s/, "\u00a0+\u00a0") : held;
 };
+
+// An element says this. Where it said so before it stays untouched, and is not laid out or painted anew.
+export const write = (element, text) => {
+  if (element.textContent !== text) element.textContent = text;
+};

@@ -1,7 +1,7 @@
 // An alarm that may not be heard: says while a pot runs that this page may make no sound yet, and tells a pot's end by a
 // notification while the page is out of sight, where the builder has allowed that.
 import { canSound } from "./alarm.js";
-import { t } from "../page/words.js";
+import { t, write } from "../page/words.js";
 
 const LOOK = 1000; // ms
 const may = () => window.Notification?.permission;
@@ -38,7 +38,7 @@ export const offer = (place) => {
     key.hidden = may() !== "default";
     const words = [!canSound() && t("unheard-sound"), may() === "denied" && t("unheard-denied"), may() === "granted" && t("unheard-granted")]
       .filter(Boolean).join(" ");
-    if (said.textContent !== words) said.textContent = words;
+    write(said, words);
     said.hidden = !words;
   };
   key.addEventListener("click", () => Notification.requestPermission().then(look));

@@ -1,7 +1,7 @@
 // One running pot on the screen: what the engine says of it, large, and the taps that go with it.
 import { ruled } from "../answer/figure.js";
 import { bare } from "../form/units.js";
-import { bound, t } from "../page/words.js";
+import { bound, t, write } from "../page/words.js";
 
 const make = (tag, name, text = "") => {
   const element = document.createElement(tag);
@@ -18,10 +18,7 @@ const button = (label, act, kind) => {
   return element;
 };
 
-const write = (element, text) => {
-  const said = bound(text);
-  if (element.textContent !== said) element.textContent = said;
-};
+const say = (element, text) => write(element, bound(text));
 
 // acts: { done, good, stiffening, gone, empty, air, left, share, calendar, drop }, each called with the pot
 // eslint-disable-next-line max-lines-per-function -- One function: an article's parts, in the order in which they stand
@@ -68,32 +65,32 @@ export const potArticle = (pot, acts) => {
     trouble.hidden = !problem;
     drop.hidden = Boolean(large);
     article.toggleAttribute("data-behind", Boolean(large && problem)); // minutes of a while ago
-    write(trouble, problem);
+    say(trouble, problem);
     for (const part of [left, rule, next, warnings, actions, said, air, set, wall]) part.hidden = !large;
     if (!pot.timing.length || told.over) air.hidden = true;
     counted();
     if (!large) {
-      write(batch, t("pot-nameless"));
-      write(what, "");
+      say(batch, t("pot-nameless"));
+      say(what, "");
       return;
     }
     article.dataset.state = large.name;
-    write(batch, told.place.label);
-    write(what, told.place.text);
-    write(minutes, large.text);
-    write(label, large.label);
-    write(until, `${told.end.label} ${told.end.text}`);
+    say(batch, told.place.label);
+    say(what, told.place.text);
+    say(minutes, large.text);
+    say(label, large.label);
+    say(until, `${told.end.label} ${told.end.text}`);
     rule.replaceChildren(...(large.span.length ? [ruled(large.span, "mix")] : []));
     next.hidden = step.hidden = !told.next;
     if (told.next) {
       next.replaceChildren(make("b", "", told.next.label), ` ${told.next.text} `, make("span", "pot-at", told.next.rough));
-      write(step, t("pot-done", { step: told.next.text }));
+      say(step, t("pot-done", { step: told.next.text }));
     }
     const warned = lines.filter((line) => line.name !== "next" && (line.rank === "warn" || line.rank === "ask"));
     list(warnings, warned);
     const alarms = lines.filter((line) => line.name.startsWith("alarm"));
     wall.hidden = !alarms.length;
-    if (alarms.length) write(wall.firstElementChild, t("card-line", alarms[0]));
+    if (alarms.length) say(wall.firstElementChild, t("card-line", alarms[0]));
     list(times, alarms);
   };
   return { article, show };
@@ -134,7 +131,7 @@ const typedFold = (id, { name, label: words, mode, hint = "", act }, tell, unitN
   };
   const said = async () => {
     const wrong = await tell(says());
-    write(error, wrong);
+    say(error, wrong);
     error.hidden = !wrong;
     input.setAttribute("aria-invalid", String(Boolean(wrong)));
     if (!wrong) fold.open = false;

@@ -15,7 +15,7 @@ import { choose, units, whenUnits } from "../page/settings.js";
 import { withPart } from "../offline/parts.js";
 import { openShare, prepare } from "../share/share.js";
 import { edited, offerUndo, shown } from "../form/undo.js";
-import { bound, t } from "../page/words.js";
+import { bound, t, write } from "../page/words.js";
 
 const BOUNCE = 800; // ms from a tap within which the same key is not tapped again
 const PATIENCE = 1000; // ms that a tap waits for the figures that it is of
@@ -78,8 +78,8 @@ export const mount = (screen, main) => {
     const caution = document.querySelector("[data-caution]");
     const now = bound(got.bar ?? got.caution);
     if (kindOf(caution.textContent) !== kindOf(now)) urgent = now;
-    caution.textContent = now;
-    document.querySelector(".foot [data-whole]").textContent = got.bar === got.caution ? "" : bound(got.caution);
+    write(caution, now);
+    write(document.querySelector(".foot [data-whole]"), got.bar === got.caution ? "" : bound(got.caution));
     draw(document.querySelector("[data-signs]"), got.signs ?? []); // an answer that an older build kept has none
     old.shown(key(asked.pairs));
     speaking = setTimeout(() => {
@@ -87,7 +87,7 @@ export const mount = (screen, main) => {
       const wrong = [...form.querySelectorAll("[data-error]:not([data-asks])")].map((one) => one.textContent);
       const told = [urgent, ...homeless, ...wrong, spoken(got.answers)].filter(Boolean).join(" ");
       urgent = "";
-      if (status.textContent !== told) status.textContent = told;
+      write(status, told);
       if (!isLink(form) && asked.pairs === latest) rememberAnswer(screen, spelt(), got);
     }, QUIET);
   };
