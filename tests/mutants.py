@@ -26,6 +26,7 @@ from collections import Counter, namedtuple
 from pathlib import Path
 
 import facts
+import pytest
 import reached
 from broken_runs import HERE, asked, prepared
 from forked import HANGS
@@ -217,10 +218,8 @@ def blocks_of(folder: Path):
 
 
 def tests_left(file: str):
-    """For a change that no test near to it saw: of the engine the rest of the suite without the browser."""
+    """For a change of the engine that no test near to it saw: the rest of the suite without the browser."""
     if NEAR:
-        return ""
-    if file.startswith("webui/"):
         return ""
     near = tests_near(file).replace("::", " ").split()
     return " ".join(f"tests/{name}" for name in engine_tests() if f"tests/{name}" not in near)
@@ -313,8 +312,9 @@ def broken(folder: Path, one: Mutant):
             return seen
     near = tests_near(one.file)
     # of a browser first what is asked by day and reaches it: most changes are seen there, in a tenth of the time
-    by_day = tests_that_reach(folder, one) if one.file.startswith("webui/") else ""
-    for tests in filter(None, (by_day, near, tests_left(one.file))):
+    script = one.file.startswith("webui/")
+    asks = (tests_that_reach(folder, one), f"--night {near}") if script else (near, tests_left(one.file))
+    for tests in filter(None, asks):
         place.write_text(changed(one, whole), encoding="utf-8")
         try:
             code, failed = asked(folder, tests, limit=LIMIT)
@@ -322,8 +322,8 @@ def broken(folder: Path, one: Mutant):
             place.write_text(whole, encoding="utf-8")
         if failed == HANGS:
             return HANGS if passes(folder, tests) else None
-        if code:
-            known = failed.partition("[")[0] or tests.split()[-1]  # where not even a test begins, any of them shows it
+        if code not in (0, pytest.ExitCode.NO_TESTS_COLLECTED):  # by night a file may have none
+            known = failed.partition("[")[0] or shlex.split(tests)[-1]  # where not even a test begins, any of them shows it
             return (failed or "nothing can be asked") if passes(folder, known) else None
     return ""
 

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from covemix.shared.door import moves
 from covemix.shared.forms.choices import Choice
+from covemix.shared.forms.quantities import Amount
 from covemix.shared.forms.rows import Group, Pick
 from covemix.shared.things.records_shed import RECORDS
 
@@ -26,6 +27,9 @@ def rows_of(inputs, prefix):
             yield path, f"{low} to {told['high']:g} {told['unit']}{whole}".strip(), str(default)
         elif isinstance(item, Choice):
             yield path, " ".join(option[0] or "-" for option in item.options), str(default)
+        elif isinstance(item, Amount):
+            kinds = ", ".join(f"{key} in {' '.join(units)}" for key, _, units in item.options)
+            yield path, f"above 0 to {item.high:g} as typed: {kinds}", str(item.default)
         elif isinstance(item, Group):
             yield path, f"{item.least} to {item.most} rows", f"{len(default)} rows"
             yield from rows_of(item.fields, path)
