@@ -323,7 +323,8 @@ def broken(folder: Path, one: Mutant):
         if failed == HANGS:
             return HANGS if passes(folder, tests) else None
         if code not in (0, pytest.ExitCode.NO_TESTS_COLLECTED):  # by night a file may have none
-            known = failed.partition("[")[0] or shlex.split(tests)[-1]  # where not even a test begins, any of them shows it
+            # where not even a test begins, any of them shows it
+            known = failed.partition("[")[0] or shlex.split(tests)[-1]
             return (failed or "nothing can be asked") if passes(folder, known) else None
     return ""
 

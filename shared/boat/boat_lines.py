@@ -66,7 +66,7 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.extend(phase_lines.lines(found, values))
     lines.extend(joints)
     lines.extend(cut_lines.lines(values, found.cuts))
-    lines.extend(boat_cards.lines(values, found.joints, [one.label for one in joints], found.cuts[0][1]))
+    lines.extend(boat_cards.lines(values, found.joints, [one.label for one in joints], dict(found.cuts)["tape"]))
     return lines
 
 

@@ -29,7 +29,7 @@ def lines(found: Found, values: Values) -> list[Line]:
         if mass > 0:
             told.append(line("saved_" + name, label, mass, "kg", quantity(mass, "kg"), part="phase", rank=MORE,
                              rough="boat-saved.rough"))
-    cloths = [piece for one in found.cuts[2][1] for piece in one[2]]
+    cloths = [piece for one in dict(found.cuts)["cloth"] for piece in one[2]]
     return told + _bought(found) + [_surface(one, values, cloths) for one in found.surfaces]
 
 
