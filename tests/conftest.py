@@ -26,7 +26,6 @@ RECORD = pytest.StashKey()
 def pytest_addoption(parser):
     parser.addoption("--outside", metavar="FILE", help="write what was checked against the outside as JSON")
     parser.addoption("--day", action="store_true", help="leave out what tests/by_day.py leaves for the night")
-    parser.addoption("--night", action="store_true", help="ask only what tests/by_day.py leaves for the night")
 
 
 def pytest_configure(config):
@@ -41,10 +40,8 @@ def made_once_by_all_workers(tmp_path_factory):
 
 
 def pytest_collection_modifyitems(config, items):
-    day, night = config.getoption("--day"), config.getoption("--night")
-    if day or night:
-        taken, left = by_day.split(items, Path(__file__).parent)
-        items[:], left = (taken, left) if day else (left, taken)
+    if config.getoption("--day"):
+        items[:], left = by_day.split(items, Path(__file__).parent)
         config.hook.pytest_deselected(items=left)
     items[:] = dealt.dealt(items, getattr(config, "workerinput", {}).get("workercount", 1))
 

@@ -26,7 +26,6 @@ from collections import Counter, namedtuple
 from pathlib import Path
 
 import facts
-import pytest
 import reached
 from broken_runs import HERE, asked, prepared
 from forked import HANGS
@@ -39,7 +38,7 @@ NEAR = bool(os.environ.get("NEAR"))  # asks only the tests near to a change, and
 PAGE = HERE / "docs" / "MUTANTS.md"
 STRYKER = HERE / ".venv" / "js-mutants"
 LIMIT = 900  # seconds that the tests of one change may take: what hangs is seen
-ENOUGH = 240  # seconds that those take, without a change, that reach a piece of a script and are asked first
+ENOUGH = 240  # seconds that those may take that reach a piece of a script and are not named for it by BROWSER
 
 # file: from the root; line; kind: the tool's name of it; was, now: the text of that line, and what it becomes; put: how
 # the change is made: of the engine (kind, which of its kind), of a script (from, to, text)
@@ -185,20 +184,19 @@ def engine_tests():
 
 
 def tests_that_reach(folder: Path, one: Mutant):
-    """Of the tests of the day those that reach the piece of a script where a change is, near ones first; "" where none
-    does. All near ones where it runs as the script is loaded, or in a worker, which tells nothing."""
+    """The tests that reach the piece of a script where a change is: all near ones, then some minutes of the others; ""
+    where none does. Of a script that nothing is known of, as in a worker, which tells nothing, all near ones."""
     near = tests_near(one.file)
     blocks = blocks_of(folder)[one.file] if one.file in files_of("page") else []
     tests = reached.tests_of(blocks, *one.put[:2])
-    if tests is None or not any(by for _, _, by in blocks):
-        return f"--day {near}"
+    if not any(by for _, _, by in blocks):
+        return near
     taken, left = [], ENOUGH
     for test in reached.in_order(tests, near.split()):
         left -= tests[test]
-        if taken and left < 0:
-            break
-        taken.append(test)
-    return shlex.join(["--day", *taken]) if taken else ""
+        if left >= 0 or test.partition("::")[0] in near.split():
+            taken.append(test)
+    return shlex.join(taken)
 
 
 @functools.cache
@@ -311,9 +309,8 @@ def broken(folder: Path, one: Mutant):
         if seen or NEAR:
             return seen
     near = tests_near(one.file)
-    # of a browser first what is asked by day and reaches it: most changes are seen there, in a tenth of the time
     script = one.file.startswith("webui/")
-    asks = (tests_that_reach(folder, one), f"--night {near}") if script else (near, tests_left(one.file))
+    asks = (tests_that_reach(folder, one),) if script else (near, tests_left(one.file))
     for tests in filter(None, asks):
         place.write_text(changed(one, whole), encoding="utf-8")
         try:
@@ -322,7 +319,7 @@ def broken(folder: Path, one: Mutant):
             place.write_text(whole, encoding="utf-8")
         if failed == HANGS:
             return HANGS if passes(folder, tests) else None
-        if code not in (0, pytest.ExitCode.NO_TESTS_COLLECTED):  # by night a file may have none
+        if code:
             # where not even a test begins, any of them shows it
             known = failed.partition("[")[0] or shlex.split(tests)[-1]
             return (failed or "nothing can be asked") if passes(folder, known) else None
@@ -410,8 +407,8 @@ HEAD = """# Would a test see it?
 Written by `make mutants`. It changes one thing at a time in a copy of the house (a sign, a number, a comparison, a
 branch that is never taken), and asks the tests whether they see it. The changes of the engine are those of cosmic-ray,
 those of the page's scripts and of `sw.js` are those of Stryker.
-{asked} A script is asked of the browser tests that reach the changed piece, and where none of them sees it, of those
-that `BROWSER` of `tests/mutants.py` names; `sw.js` in Node first.
+{asked} A script is asked of the browser tests that reach the changed piece, first of those that `BROWSER` of
+`tests/mutants.py` names; `sw.js` in Node first.
 
 The sample is that of {seed}: each month's is drawn anew, by its name as the seed. Of several changes at one place one
 is tried. In brackets: where the share of all places lies, 19 of 20 times. "Decides" is what decides a mass, a minute, a

@@ -1,7 +1,7 @@
 """Which browser tests reach which piece of the page's scripts, for `make mutants`: a change is asked of those alone.
 
-Once for each copy of the house all browser tests of the day are run with a mark at the start of each block of each
-script. A test that fails with them counts by what it had reached. Their times are kept too: quick ones are asked first.
+Once for each copy of the house all browser tests are run with a mark at the start of each block of each script. A test
+that fails with them counts by what it had reached. Their times are kept too: quick ones are asked first.
 """
 import json
 import os
@@ -83,7 +83,7 @@ def ask_all(folder: Path, files, stryker: Path, tests, workers=2):
         path = os.pathsep.join((str(folder), str(folder / "tests")))
         subprocess.run(
             [sys.executable, "-m", "pytest", "-q", "-p", "reached", "-p", "no:cacheprovider", "-o", "testpaths=",
-             "--force-reruns", "0", "-n", str(workers), "--day", *tests], cwd=folder, check=False,
+             "--force-reruns", "0", "-n", str(workers), *tests], cwd=folder, check=False,
             stdout=subprocess.DEVNULL, env={**os.environ, "PYTHONPATH": path, "PACKED_LIGHTLY": "1"})
     finally:
         for file, place in places.items():
@@ -99,13 +99,17 @@ def ask_all(folder: Path, files, stryker: Path, tests, workers=2):
 
 
 def tests_of(blocks, first: int, last: int):
-    """The tests that reach a place, by the smallest block around it; None where it runs as the script is loaded.
+    """The tests that reach a place, by the smallest block around it; where it runs as the script is loaded, those that
+    reach any of its blocks.
 
-    >>> tests_of([[0, 90, {"a": 2.0, "b": 1.0}], [10, 20, {"a": 2.0}]], 12, 14), tests_of([[0, 9, {}]], 20, 30)
-    ({'a': 2.0}, None)
+    >>> tests_of([[0, 90, {"a": 2.0, "b": 1.0}], [10, 20, {"a": 2.0}]], 12, 14)
+    {'a': 2.0}
+    >>> tests_of([[0, 9, {"a": 2.0}], [12, 14, {"b": 1.0}]], 20, 30)
+    {'a': 2.0, 'b': 1.0}
     """
     around = [(to - start, tests) for start, to, tests in blocks if start <= first and last <= to]
-    return min(around, key=lambda one: one[0])[1] if around else None
+    return min(around, key=lambda one: one[0])[1] if around else {
+        test: took for _, _, tests in blocks for test, took in tests.items()}
 
 
 def in_order(tests, near):

@@ -1,5 +1,6 @@
 """Mutants: what is changed, what is asked, and how a share is told; `make mutants` makes the changes."""
 import re
+import shlex
 
 import mutants
 import pytest
@@ -35,7 +36,7 @@ def test_what_decides_is_most_of_the_engine_and_each_room_that_keeps_or_warns():
 
 
 def test_a_change_of_a_script_is_asked_of_the_tests_that_reach_it(monkeypatch):
-    """Near ones first, four minutes of them; all near ones where it runs as a script is loaded, or in a worker."""
+    """All near ones, some minutes of the others; all near ones of a worker, which tells nothing."""
     trial, kit, far = (f"tests/browser/test_{name}.py::test_it[a b]" for name in ("trial", "kit", "joint"))
     blocks = {file: [] for file in mutants.files_of("page")}
     blocks["webui/js/kit/kit.js"] = [[0, 100, {far: 1.0, kit: 2.0, trial: 9.0}], [10, 20, {trial: 9.0}], [30, 40, {}]]
@@ -44,14 +45,15 @@ def test_a_change_of_a_script_is_asked_of_the_tests_that_reach_it(monkeypatch):
     def asked(first, last, file="webui/js/kit/kit.js"):
         return mutants.tests_that_reach(None, Mutant(file, 1, "made up", "", "", (first, last, "")))
 
-    assert asked(50, 60) == f"--day '{kit}' '{trial}' '{far}'"
-    assert asked(12, 14) == f"--day '{trial}'"
+    assert asked(50, 60) == f"'{kit}' '{trial}' '{far}'"
+    assert asked(12, 14) == f"'{trial}'"
     assert asked(32, 33) == ""
-    assert asked(200, 210) == f"--day {mutants.browser_tests('webui/js/kit/kit.js')}"
+    assert asked(200, 210) == asked(50, 60)
     for silent in ("webui/js/engine/worker.js", "webui/sw.js"):
-        assert asked(12, 14, silent) == f"--day {mutants.browser_tests(silent)}"
-    blocks["webui/js/kit/kit.js"][0][2] = {f"{kit}{count}": 10.0 for count in range(50)}
-    assert len(asked(50, 60).split()) == 1 + 2 * mutants.ENOUGH / 10
+        assert asked(12, 14, silent) == mutants.browser_tests(silent)
+    for name, many in ((kit, 50), (far, mutants.ENOUGH // 10)):
+        blocks["webui/js/kit/kit.js"][0][2] = {f"{name}{count}": 10.0 for count in range(50)}
+        assert len(shlex.split(asked(50, 60))) == many
 
 
 def test_a_month_has_one_sample_and_the_next_another():
