@@ -152,7 +152,7 @@ def _band(peak: Any) -> Data:
 
 def ratio(found: Any, values: dict, who: Reader) -> Data:
     mix, by_weight = found.mix, not stopped(found.weighs)
-    return {"mass": mix.mass, "volume": None if stopped(found.fills) else mix.volume,
+    return {"mass": mix.mass, "volume": mix.volume,
             "density": mix.density, "hardener_per_hundred": found.phr if by_weight else None,
             "ideal_per_hundred": found.ideal, "share_of_ideal": found.of_ideal,
             "label_contradicts_itself": found.apart is not None, "label_gap": found.apart and found.apart.error,
@@ -356,7 +356,8 @@ def boat(found: Any, values: dict, who: Reader) -> Data:
     packs, cheapest = [[{"count": count, "part": tables.LETTERS[place], "name": said(names[place], who), "mass": mass}
                         for count, masses in (one.rows if one else ()) for place, mass in enumerate(masses)]
                        for one in (found.packs, found.cheapest)]
-    return {"mixed_mass": mixed.all, "putty_mass": mixed.putty, "putty_volume": found.putty, "epoxy_mass": mixed.epoxy,
+    return {"mixed_mass": mixed.all, "putty_mass": mixed.putty, "putty_volume": found.putty,
+            "epoxy_mass": mixed.putty / (1 + 10 * values["filler"]),
             "filler_mass": mixed.filler, "liquid_mass": mixed.liquid,
             "glass_mass": sums.glass + sum(one.glass for one in found.phases if one.name == phases.SHEATHING),
             "added_mass": found.added, "length": sums.length, "batch_count": mixed.batches,

@@ -60,7 +60,7 @@ def fairing(found: Any, values: dict, who: Reader) -> Data:
             "kept_volume": found.kept, "putty_mass": found.compound, "sanded_mass": found.sanded,
             "added_mass": found.stays, "liquid_mass": found.resin, "filler_mass": found.filler, "mass": found.mix,
             "putty_density": found.density, "passes": found.passes, "thickest_pass": found.each,
-            "batch_count": found.batches, "batch_putty_mass": found.compound / found.batches,
+            "batch_count": found.batches, "batch_putty_mass": found.pot,
             "hard_to_sand": found.heavy, "softens_in_sun": found.dark}
 
 
@@ -84,5 +84,6 @@ def gluing(found: Any, values: dict, who: Reader) -> Data:
 
 
 def fillets(found: Any, values: dict, who: Reader) -> Data:
-    return {"putty_volume": found.volume, "thickness_ratio": found.times, "leg": found.foot,
+    return {"putty_volume": found.volume, "leg": found.foot,
+            "thickness_ratio": max(radius for _, radius in found.sides) / values["fillet_panel"],
             "coves": [{"angle": angle, "radius": radius} for angle, radius in found.sides]}

@@ -114,7 +114,8 @@ def test_what_each_surface_takes_worked_by_hand():
     takes(cloth, glass=0.2 * 2.55, stays=stays, kept=stays - 0.2 * 2.55, brushes=1 + 2, sheets=ceiling(area / 0.5))
     placed = 2.5 * 0.0008 / 0.7
     resin = placed / ((1 / 1110 + 0.23 / 200) / 0.95)
-    takes(fair, putty=placed, light=0.23 * (resin * 1.1 + 6 * 0.006), stays=0.7 * resin * 1.23, kept=0.7 * resin,
+    batches = ceiling(resin * 1.23 * 1.1 / (0.3 - 0.006 * 1.23))  # none is a big pot, with spare and cup
+    takes(fair, putty=placed, light=0.23 * (resin * 1.1 + batches * 0.006), stays=0.7 * resin * 1.23, kept=0.7 * resin,
           sheets=5)
     bond = 2 * 0.009 * 0.3 * sqrt(1 + 64)
     neat, mixed = 2 * bond * 2 * 0.085, bond * 0.0003 / 0.8 / ((1 / 1110 + 0.25 / 1300) / 0.95)
@@ -123,7 +124,7 @@ def test_what_each_surface_takes_worked_by_hand():
     radius = 0.006 * (sqrt(42.6 / 2) - 1) / 2
     mass = 2 * radius**2 * (1 - pi / 4) * 4 / 0.88 * 1100
     resin = (mass + 0.026) / 1.38
-    takes(fillet, resin=resin * 1.1, putty=(mass + 0.026) / 1100, filler=0.38 * resin * 1.1, bags=1,
+    takes(fillet, resin=resin * 1.1, putty=(mass + 0.026) / 1100 * 1.1, filler=0.38 * resin * 1.1, bags=1,
           stays=0.88 * mass, kept=0.88 * mass / 1.38)
 
 

@@ -246,7 +246,8 @@ def test_an_amount_that_cannot_be_is_refused_at_its_field(typed, others, field, 
 
 def test_a_pick_is_a_row_of_the_catalogue_or_ones_own_figures_before_it():
     jar = Pick("jar", "Jar", JAR, default="small")
-    assert read(jar, "")["size"] == pytest.approx(1e-4)
+    assert read(jar, None)["size"] == pytest.approx(1e-4)
+    assert list(refused(jar, "")) == ["jar.size"]  # figures are chosen, and none is typed yet
     assert read(jar, "small")["id"] == "small"
     own = read(jar, {"id": "small", "size": "250"})
     assert (own["size"], own["name"]) == (pytest.approx(2.5e-4), "Small")

@@ -218,3 +218,14 @@ def test_where_an_answer_leads_next_is_a_screen_that_knows_the_pairs(name):
 
 def names_of(items):
     return [known for item in items for known in (item.name, *item.extra_names())]
+
+
+@pytest.mark.parametrize("name", [name for name in moves.names() if name != "kit"])
+def test_figures_that_will_be_typed_are_asked_for_and_no_other_things_are_taken(name):
+    """Chosen is "typed below": the figures of the first system are not what a builder then mixes by."""
+    picks = [item for item in moves.module(name).INPUTS if item.kind == "pick" and item.name == "system"]
+    for pick in picks:
+        found = moves.answer(name, {pick.name: ""})
+        fields = [error["field"] for error in found["errors"]]
+        if moves.answer(name, {})["lines"] and name != "safety":  # which reads no ratio
+            assert "system.by_weight" in fields and not found["lines"], name

@@ -49,7 +49,8 @@ def test_a_change_of_a_script_is_asked_of_the_tests_that_reach_it(monkeypatch):
     assert asked(12, 14) == f"'{trial}'"
     assert asked(32, 33) == ""
     assert asked(200, 210) == asked(50, 60)
-    for silent in ("webui/js/engine/worker.js", "webui/sw.js"):
+    blocks["webui/js/engine/worker.js"] = [[0, 5, {far: 1.0}], [10, 20, {}]]
+    for silent in ("webui/js/engine/worker.js", "webui/js/share/decoder.js", "webui/sw.js"):
         assert asked(12, 14, silent) == mutants.browser_tests(silent)
     for name, many in ((kit, 50), (far, mutants.ENOUGH // 10)):
         blocks["webui/js/kit/kit.js"][0][2] = {f"{name}{count}": 10.0 for count in range(50)}

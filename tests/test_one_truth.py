@@ -237,3 +237,18 @@ def test_strokes_that_were_weighed_weigh_what_they_weighed():
         assert answered("measure", tree)[1]["lines"] and "119 g" in str(
             [row["text"] for row in moves.answer("measure", tree)["lines"] if row["name"] == "pumped"])
     assert masses == ["119 g", "119 g"]
+
+
+@pytest.mark.parametrize("long", [9, 24])
+@pytest.mark.parametrize("kind", ["inside", "both"])
+def test_the_putty_of_a_boat_is_what_its_plans_mix(kind, long):
+    """With losses, spare and what no scale measures finer; the filler that is bought is the filler in it: 38 to 100."""
+    boat = moves.answer("boat", {"joints": [{"kind": kind, "length": f"{long} m", "name": "Chine"}], "surfaces": [],
+                                 "temperature": "20"})
+    told = {row["name"]: row["value"] for row in boat["lines"]}
+    plans = [moves.answer("plan", dict(links.tree(lead["pairs"]), temperature="20")) for lead in boat["leads"]
+             if lead["screen"] == "plan"]
+    assert plans and [one["errors"] for one in plans] == [[]] * len(plans)
+    epoxy = sum(row["value"] for one in plans for row in one["lines"] if row["name"] == "amount_putty")
+    assert told["putty"] * 1100 == pytest.approx(1.38 * epoxy, rel=2e-3)
+    assert told["filler"] == pytest.approx(0.38 * told["putty"] * 1100 / 1.38, rel=1e-9)

@@ -35,6 +35,13 @@ def cup(*weights):
     return [{"mass": str(weight)} for weight in weights]
 
 
+def test_what_the_cup_holds_after_adding_is_not_told_as_what_it_holds():
+    """185 and 50 g are 235 g now; 5.5 g of hardener more make 240.5."""
+    found = lines(in_cup=cup(185, 50))
+    assert found["in_cup"]["value"] == pytest.approx(0.2405, rel=1e-3)
+    assert found["in_cup"]["label"] == "In the cup then, with filler"
+
+
 def test_an_over_poured_hardener_is_mended_with_resin(outside):
     """The definition of a ratio (constructed): 100:30, 120 g and 40 g in the cup -> 13.33333 g of resin, 173.3333 g."""
     found = lines(in_cup=cup(120, 40))

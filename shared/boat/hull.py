@@ -18,7 +18,7 @@ Joint = namedtuple("Joint", ("row", "spec", "seam", "coves", "radii"))
 # corners: of it along corners, backed: of it along a gap [m]
 Totals = namedtuple("Totals", ("putty", "glass", "wet_out", "taped", "ply_area", "ply_takes", "prime", "weave",
                                "length", "corners", "backed"))
-# masses [kg]: putty, the epoxy in it, filler and all: bought, with the spare; liquid; and counts
+# masses [kg]: putty, filler and all: mixed and bought, with the spare; epoxy of the putty, and liquid: without it
 Mixed = namedtuple("Mixed", ("putty", "epoxy", "filler", "liquid", "putty_batches", "liquid_batches", "batches",
                              "mixes", "all"))
 
@@ -88,7 +88,8 @@ def mixed(values: Values, sums: Totals, planned: Counted, largest: float) -> Mix
     placed = seam.placed(sums.putty * values["putty_density"], values["tooling"])
     putty_batches = planned.bags
     putty = placed + putty_batches * kept
-    epoxy = putty / (1 + values["filler"] * 10)
+    dose = values["filler"] * 10
+    epoxy = putty / (1 + dose)
     wet = (sums.wet_out + sums.ply_takes) + values["tray"] * sums.taped
     coats = sums.prime + sums.weave
     each = values["cup"] + values["roller"]
@@ -98,7 +99,8 @@ def mixed(values: Values, sums: Totals, planned: Counted, largest: float) -> Mix
     more = 1 + values["spare"]  # what resin is spare in the putty is stirred up too
     # enough for what the plans mix: pieces that are cut overlap, and figures that are handed over are rounded up
     needed = max((epoxy + liquid) * more + planned.surplus, planned.poured + (coats + coat_batches * each) * more)
-    return Mixed(putty, epoxy, max((putty - epoxy) * more, planned.filler), liquid, putty_batches, liquid_batches,
+    stirred = max(putty * more, planned.putty)
+    return Mixed(stirred, epoxy, stirred * dose / (1 + dose), liquid, putty_batches, liquid_batches,
                  planned.batches + coat_batches, planned.mixes + coat_batches, needed)
 
 

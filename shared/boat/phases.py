@@ -16,9 +16,9 @@ from .hull import Mixed, mixed
 GLUING, TACKING, INSIDES, OUTSIDES, SHEATHING, FAIRING, SEALING, COATING = PHASES = (
     "glue", "tack", "inside", "outside", "sheathe", "fair", "seal", "coat")
 
-# resin: all that is mixed, with losses and spare [kg]; putty: to place, glue and compound too [m3]; filler, light:
-# what is stirred in, light for fairing [kg]; glass [kg]; ply [m2]; stays: on the boat [kg]; batches; cups: filled; bags
-# trays, brushes, sheets: of abrasive, ties; backing [m]; kept: resin in what stays [kg], of surfaces
+# resin: all that is mixed, with losses and spare [kg]; putty: likewise, but glue and compound to place [m3]; filler,
+# light: what is stirred in, light for fairing [kg]; glass [kg]; ply [m2]; stays: on the boat [kg]; batches, cups
+# bags, trays, brushes, sheets: of abrasive, ties; backing [m]; kept: resin in what stays [kg], of surfaces
 Phase = namedtuple("Phase", ("name", "resin", "putty", "filler", "light", "glass", "ply", "stays", "batches", "cups",
                              "bags", "trays", "brushes", "sheets", "ties", "backing", "kept"))
 NAMES = ("resin", "putty", "filler", "light", "glass", "ply", "stays", "batches", "cups", "bags", "trays", "brushes",
@@ -60,7 +60,7 @@ def of_seams(values: Values, sides: tuple, counts: tuple, whole: Mixed, bought: 
         liquids = many["liquid_batches"][place]
         found.append(phase((INSIDES, OUTSIDES)[place], {
             "resin": whole.all * _share([one.all for one in each], place),
-            "putty": own.putty / values["putty_density"],
+            "putty": whole.putty * _share([one.putty for one in each], place) / values["putty_density"],
             "filler": whole.filler * _share([one.filler for one in each], place),
             "glass": sums.glass, "ply": sums.ply_area, "stays": added(sums, values),
             "batches": many["batches"][place], "cups": many["mixes"][place], "bags": own.putty_batches,
@@ -160,11 +160,12 @@ def _glue(found: Found, given: Values) -> Phase:
 def _fillet(found: Found, values: Values) -> Phase:
     """A fillet without tape is putty as any cove."""
     kept, mass = values["bag"] + values["cup"], found.volume * values["putty_density"]
-    bags = batches_counted.by_mass(mass, 0.0, batches_counted.largest(values), kept, kept).bags
-    putty, more = mass + bags * kept, 1 + values["spare"]
+    more = 1 + values["spare"]
+    bags = batches_counted.by_mass(mass * more, 0.0, batches_counted.largest(values), kept * more, kept * more).bags
+    putty = mass + bags * kept
     epoxy = putty / (1 + values["filler"] * 10)
     return phase(INSIDES, {
-        "resin": epoxy * more, "putty": putty / values["putty_density"], "filler": (putty - epoxy) * more,
+        "resin": epoxy * more, "putty": putty * more / values["putty_density"], "filler": (putty - epoxy) * more,
         "stays": mass * (1 - values["tooling"]),
         "kept": mass * (1 - values["tooling"]) / (1 + values["filler"] * 10), "batches": bags, "cups": bags,
         "bags": bags})

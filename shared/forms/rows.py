@@ -87,7 +87,7 @@ class Pick(Input):
                 own = {}  # where figures are from, without figures
             row = own.get("id", "") if own.get("id") else ("" if own else self.default)
         else:
-            row = self.default if missing(typed) else typed
+            row = self.default if typed is None else typed  # "": figures are typed, and none is yet
         if not row:
             return own if own or not self.optional else None
         base = self.record.row(row)

@@ -4,9 +4,9 @@ from collections import namedtuple
 from . import day, smallest_mix
 
 # batches; mixes: cups filled; bags of putty; wets: mixes with wet-out resin; surplus: mixed because the scale could not
-# measure less [kg]; poured, filler: resin with hardener, and filler, of all mixes [kg], 0 where no plan tells; planned:
+# measure less [kg]; poured, putty: resin with hardener, and putty, of all mixes [kg], 0 where no plan tells; planned:
 # whether a plan counted all of it; why: `day.WhyLargest` where some mix is above the limit, else None
-Counted = namedtuple("Counted", ("batches", "mixes", "bags", "wets", "surplus", "poured", "filler", "planned", "why"))
+Counted = namedtuple("Counted", ("batches", "mixes", "bags", "wets", "surplus", "poured", "putty", "planned", "why"))
 
 
 def gloves(people: int, batches: int) -> int:
@@ -36,5 +36,5 @@ def of_plan(made: day.Plan) -> Counted:
             epoxy = laid.putty / (1 + work.mixing.filler)
             over = smallest_mix.surplus_at_most(work, laid) if made.counted else smallest_mix.surplus(work, laid)
             found = together([found, Counted(1, mixes, int(putty), int(wet), over, epoxy + laid.wet,
-                                             laid.putty - epoxy, True, None)])
+                                             laid.putty, True, None)])
     return found

@@ -15,13 +15,12 @@ def say(found: Found, values: Values) -> list[Line]:
     if found.in_use:
         lines.extend(late("time_in_cup_lines").say(found.in_use, values))
     if found.held:
-        lines.append(in_cup(found.held.mass, bool(found.held.filler)))
+        lines.append(in_cup(found.held.mass, "measure-in-cup" if found.held.filler else "measure-in-cup.plain"))
     if found.tools:
         lines.extend(late("compare_tools_lines").say(found.tools, values))
     return lines
 
 
-def in_cup(mass: float, filled: bool = True) -> Line:
-    """All that the cup holds, by which the caution goes. mass: [kg]; filled: some of it may be filler"""
-    label = "measure-in-cup" if filled else "measure-in-cup.plain"
+def in_cup(mass: float, label: str) -> Line:
+    """All that the cup holds, by which the caution goes. mass: [kg]"""
     return line("in_cup", label, mass, "kg", quantity(mass, "g", UP), rank=MORE)

@@ -23,8 +23,9 @@ ASKED = {
 def say(found: Found, values: Values) -> list[Line]:
     """Whether it is worth it, what to add, and what then is in the cup. found: in_cup.RescueResult"""
     names = parts_said(values["system"])
-    lines = _clock(found.clock, values) + [in_cup(found.held)]
-    if found.clock.state == "late":
+    too_late = found.clock.state == "late"
+    lines = _clock(found.clock, values) + [in_cup(found.held, "measure-in-cup" if too_late else "measure-in-cup.then")]
+    if too_late:
         return lines
     lines.append(_state(found, names))
     if found.off and found.off.off:

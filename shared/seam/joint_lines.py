@@ -5,7 +5,7 @@ from ..catalogue.losses import BY_KEY
 from ..forms.types import Found, Said, Values
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import along, fact, length, lengths, message, noted, number, quantity, row, unit
-from ..words.numbers import DOWN, UP, bare, shown
+from ..words.numbers import DOWN, NEAREST, UP, bare, shown
 from ..words.units import FOOT, INCH, US
 from . import coves, seam, strength_lines
 from .impossible_joints import small_area
@@ -182,7 +182,7 @@ def resin_lines(found: Found) -> list[Line]:
         on = each.wet_out + each.weave
         lines.append(line("resin_on", "joint-resin-on", on, "kg", row([quantity(on, "g"), message(
             "joint-resin-on.times", times=_times(on / each.glass))], " · "), rough=message(
-                "joint-resin-on.rough", mixed=_times((found.mix.liquid + each.weave) / each.glass),
+                "joint-resin-on.rough", mixed=_times((found.mix.liquid + each.weave) / each.glass, UP),
                 low=number(bare(WEIGHED[0], 1)), high=number(bare(WEIGHED[1], 1)))))
     if made.prime:
         lines.append(line("prime", "joint-prime", each.prime, "kg", quantity(each.prime, "g", UP),
@@ -195,8 +195,8 @@ def resin_lines(found: Found) -> list[Line]:
     return lines
 
 
-def _times(ratio: float) -> Said:
-    return number(shown(ratio, 1))
+def _times(ratio: float, toward: str = NEAREST) -> Said:
+    return number(shown(ratio, 1, toward))
 
 
 def questions(found: Found) -> list[Line]:

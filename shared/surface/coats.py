@@ -64,9 +64,10 @@ CHECKS = (check,)
 # all masses of all faces [kg]. area: of the faces, edge: of the edges [m2]; on_wood: what stays; mix: what is mixed,
 # first, later: of it in the first coat and in each of the others; left: of it in tools, trays and cups; film: of one
 # later coat, whole: of all coats on top of what soaks in [m]; heaviest: coat that does not run, None on the level
-# [kg/m2]; runs: a later coat is heavier; pots: `pots.Pots` of the heavier coat, or None; lasts: one coat [s]
-# starts: of `surfaces.coat_starts`, () where no window is known or a coat is longer than the day; opens, closes: after
-# mixing [s], None where never or not known; cold: the hardener may stop; today: coats that fit the first day
+# [kg/m2]; runs: a later coat is heavier; pots: `pots.Pots` of the heavier coat, or None
+# lasts: one coat, mixed [s]; starts: of `surfaces.coat_starts`, () where no window is known or a coat is longer than
+# the day; opens, closes: after mixing [s], None where never or not known; cold: the hardener may stop
+# today: coats that fit the first day
 CoatsResult = namedtuple("CoatsResult", ("area", "edge", "on_wood", "mix", "first", "later", "left", "film", "whole",
                                          "heaviest", "runs", "pots", "lasts", "starts", "opens", "closes", "cold",
                                          "today"))
@@ -99,10 +100,11 @@ def _reckoned(values: Values) -> CoatsResult:
     on_top = count - 1 if bare else count
     mix = on_wood * more + kept * count
     film = surfaces.film(later, values["resin_density"])
-    found = _windows(values, count, area * pace)
+    lasts = (area + edge) * pace + (used.count if used else 1) * pots.MIX_LIQUID
+    found = _windows(values, count, lasts)
     return CoatsResult(area, edge, on_wood, mix, one * more + kept, other * more + kept, kept * count, film,
                        film * on_top, heaviest, bool(on_top) and heaviest is not None and later > heaviest, used,
-                       area * pace, found.starts, found.opens, found.closes, found.cold,
+                       lasts, found.starts, found.opens, found.closes, found.cold,
                        len([one for one in found.starts if one[0] < surfaces.DAY]))
 
 

@@ -40,7 +40,8 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.append(line("edge", "coats-edge", found.edge, "m2", quantity(found.edge, "m2", UP), rank=MORE))
     lines.append(line("left", "coats-left", found.left, "kg", quantity(found.left, "g", UP), rank=MORE,
                       rough="coats-left.rough"))
-    lines.append(line("lasts", "coats-lasts", found.lasts, "s", quantity(found.lasts, "min", UP, 0), rank=MORE))
+    lines.append(line("lasts", "coats-lasts", found.lasts, "s", quantity(found.lasts, "min", UP, 0), rank=MORE,
+                      rough="coats-lasts.rough"))
     lines.append(words("rising", "coats-rising", "coats-rising.text", rank=SAY))
     return lines
 

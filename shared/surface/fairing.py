@@ -46,11 +46,11 @@ def check(values: Values) -> None:
 CHECKS = (check,)
 
 # all faces. area [m2]; mean, deepest: of the gap under the batten [m]; placed, kept: compound [m3]; compound, sanded,
-# stays: [kg]; resin, filler: of what is placed [kg]; mix: resin to mix with cup and spare [kg]; density [kg/m3]
-# passes; each: at the most in one [m]; batches: of compound, so that none is a big pot; heavy: the filler carries load
-# and is hard to sand; dark: it softens in the sun
+# stays: [kg]; resin, filler: of what is placed [kg]; mix: resin to mix with cup and spare [kg]; pot: compound of one
+# batch [kg]; density [kg/m3]; passes; each: at the most in one [m]; batches: of compound, so that none is a big pot
+# heavy: the filler carries load and is hard to sand; dark: it softens in the sun
 Faired = namedtuple("Faired", ("area", "mean", "deepest", "placed", "kept", "compound", "sanded", "stays", "resin",
-                               "filler", "mix", "density", "passes", "each", "batches", "heavy", "dark"))
+                               "filler", "mix", "pot", "density", "passes", "each", "batches", "heavy", "dark"))
 
 
 def dose_of(values: Values) -> tuple:
@@ -74,9 +74,11 @@ def _reckoned(values: Values) -> Faired:
     each = PASS_FLAT if values["lie"] == faces.LEVEL else PASS_UPRIGHT
     passes = max(1, ceiling(deepest / (1 - values["fair_sanded"]) / each))
     kept = area * mean
-    batches = max(passes, pots.cups_for(placed * density, WARMTH, values["cup"]))
+    more = 1 + values["spare"]
+    batches = max(passes, pots.cups_for(placed * density * more, WARMTH, values["cup"] * (1 + dose)))
+    mix = resin * more + values["cup"] * batches
     return Faired(area, mean, deepest, placed, kept, placed * density, (placed - kept) * density, kept * density, resin,
-                  resin * dose, resin * (1 + values["spare"]) + values["cup"] * batches, density, passes, each, batches,
+                  resin * dose, mix, mix * (1 + dose) / batches, density, passes, each, batches,
                   values["filler"]["carries"] == "yes", values["filler"]["id"] == "phenolic-balloons")
 
 
@@ -91,6 +93,6 @@ def leads(values: Values) -> list:
     found = reckon(values)
     if not found or not found.placed:
         return []
-    return surface_leads.thickened(found.placed / found.batches, STANDS, values["filler"]["id"],
+    return surface_leads.thickened(found.pot / found.density, STANDS, values["filler"]["id"],
                                    "surface-to-pour.batch") + [dict(surface_leads.SANDING)] + (
                                        boat_row.leads(values, INPUTS))

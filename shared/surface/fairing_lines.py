@@ -17,8 +17,8 @@ def say(found: Found, values: Values) -> list[Line]:
                       rough=message("fairing-mix.rough", filler=quantity(found.filler, "g", UP))))
     lines.append(line("passes", "fairing-passes", found.passes, "", found.passes, rough=message(
         "fairing-passes.rough", most=thin(found.each))))
-    lines.append(line("largest", "surface-pots.fair", found.compound / found.batches, "kg", message(
-        "surface-pots.text", count=found.batches, mass=quantity(found.compound / found.batches, "g", UP)),
+    lines.append(line("largest", "surface-pots.fair", found.pot, "kg", message(
+        "surface-pots.text", count=found.batches, mass=quantity(found.pot, "g", UP)),
         rough=message("surface-pots.by-heat", mass=fact("g", FROM[0][1])), caution="fairing-pots.caution"))
     lines.append(line("stays", "surface-stays", found.stays, "kg", weight(found.stays),
                       rough=message("fairing-stays.rough", sanded=quantity(found.sanded, "kg", UP))))

@@ -34,8 +34,8 @@ INPUTS = (
 CHECKS = ()
 
 # sides: (angle [rad], radius [m]) of both; volume: placed with what tooling takes off [m3], of both sides
-# times: the larger radius to the panel's thickness [-]; foot: of the wider side [m]
-Filleted = namedtuple("Filleted", ("sides", "volume", "times", "foot"))
+# foot: of the wider side [m]
+Filleted = namedtuple("Filleted", ("sides", "volume", "foot"))
 
 
 def reckon(values: Values) -> "Filleted | None":
@@ -50,7 +50,7 @@ def _reckoned(values: Values) -> Filleted:
     section = sum([cove_area(radius, one) for one, radius in sides])
     legs = [radius * cos(one / 2) / sin(one / 2) for one, radius in sides]
     return Filleted(sides, section * values["fillet_length"] / (1 - values["tooling"]),
-                    max([radius for _, radius in sides]) / thickness, max(legs))
+                    max(legs))
 
 
 def answer(values: Values) -> list:

@@ -13,9 +13,8 @@ def say(found: Found, values: Values) -> list[Line]:
     for place, (angle, radius) in enumerate(found.sides[:1] if alike else found.sides):
         lines.append(line("radius_" + str(place + 1), "fillets-radius.both" if alike else message(
             "fillets-radius", angle=quantity(angle, "deg", places=0)), radius, "m", length(radius, UP), rank=ANSWER,
-            rough="" if place else message("fillets-radius.rough", times=number(shown(found.times, 1, UP)),
-                low=number(bare(BARE_FILLET[0], 1)),
-                high=number(bare(BARE_FILLET[1], 1)))))
+            rough=message("fillets-radius.rough", times=number(shown(radius / values["fillet_panel"], 1, UP)),
+                          low=number(bare(BARE_FILLET[0], 1)), high=number(bare(BARE_FILLET[1], 1)))))
     lines.append(line("putty", "joint-putty", found.volume, "m3", quantity(found.volume, "mL", UP), rank=ANSWER,
                       rough="fillets-putty.rough"))
     lines.append(line("foot", "fillets-foot", found.foot, "m", length(found.foot, DOWN), rough="joint-tack.rough"))

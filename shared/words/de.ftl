@@ -738,6 +738,7 @@ measure-pours = Becher zu klein für alles
     .text = { $count } gleiche Ansätze
 measure-in-cup = Im Becher, mit Füllstoff
     .plain = Im Becher, höchstens
+    .then = Dann im Becher, mit Füllstoff
 
 ## Scale
 
@@ -1907,7 +1908,7 @@ plan-batches =
             [one] { $count } Ansatz
            *[other] { $count } Ansätze
         }, { $crews } Paare nebeneinander
-plan-window-bag = { $mass } im Beutel
+plan-window-bag = Beutel von höchstens { $mass }
 plan-window-cup = { $mass } im Becher
 plan-window-cove = Hohlkehle bleibt weich
 plan-window-film = Nasses Glasband bleibt nass
@@ -2470,6 +2471,7 @@ coats-edge = Fläche der Kanten
 coats-left = Rest in Werkzeug, Schale, Bechern
     .rough = jede Schicht für sich (aus dem Gedächtnis)
 coats-lasts = Eine Schicht dauert
+    .rough = Töpfe nacheinander gemischt, aufgerundet
 coats-rising = Bei sinkender Temperatur beschichten
     .text = Rohes Holz, das warm wird, bläst Blasen. Spät am Tag im Schatten.
 coats-runs = Diese Schicht läuft
@@ -2758,12 +2760,12 @@ boat-counted =
     .warmth = bei { $warmth }
     .surplus = { $surplus } zu viel: kleinste genau messbare
     .surfaces = { $count } für Flächen und Leim
-boat-putty = Spachtelmasse gesamt, zu mischen
+boat-putty = Spachtelmasse für Kehlen, gesamt
     .rough =
         { $count ->
             [one] 1 Ansatz
            *[other] { $count } Ansätze
-        }, aufgerundet, mit Verlusten
+        }, aufgerundet, mit Verlusten und Reserve
 boat-added =
     .rough = Spachtelmasse, Glas, Harz in der Naht, ohne Verluste
 boat-seams = Nähte gesamt
@@ -2820,7 +2822,7 @@ boat-bags = Beutel für Spachtelmasse
     .rough = einer je Ansatz Spachtelmasse
 boat-cups = Becher
 boat-sticks = Rührstäbe
-boat-mix-each = einer je Ansatz
+boat-mix-each = einer je Mischung
 boat-tray = Folie für die Schale
     .text =
         { $count ->
@@ -2869,7 +2871,7 @@ boat-saved =
     .rough = bliebe weniger am Boot
 boat-wall =
     .putty = Spachtelmasse auftragen: { $putty }
-    .resin = Tränkharz: { $resin }
+    .resin = Tränkharz: { $resin } ohne Becher, Rolle, Reserve
     .spreader = Spachtel { $radii }
     .tape = Glasband { $width }: { $numbers }
 boat-plan = Diese Nähte planen

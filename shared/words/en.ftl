@@ -743,6 +743,7 @@ measure-pours = Cup too small for all
   .text = { $count } equal batches
 measure-in-cup = In the cup, with filler
   .plain = In the cup, at most
+  .then = In the cup then, with filler
 
 
 ## Scale
@@ -1976,7 +1977,7 @@ plan-batches = { $count ->
 
 ### Plan: windows
 
-plan-window-bag = { $mass } in the bag
+plan-window-bag = Bag of { $mass } at most
 plan-window-cup = { $mass } in the cup
 plan-window-cove = The cove stays soft
 plan-window-film = Wet tape stays wet
@@ -2565,6 +2566,7 @@ coats-edge = Area of the edges
 coats-left = Left in tool, tray and cups
   .rough = each coat is a session of its own (from memory)
 coats-lasts = One coat takes
+  .rough = its pots mixed one after the other, rounded up
 coats-rising = Coat on a falling temperature
   .text = Bare wood that warms up blows bubbles. Begin in the shade, late in the day.
 coats-runs = This coat runs
@@ -2859,10 +2861,10 @@ boat-counted =
   .warmth = at { $warmth }
   .surplus = { $surplus } more than needed, as the scale cannot measure a smaller batch accurately
   .surfaces = { $count } for faces and glue
-boat-putty = Putty to mix, in all
+boat-putty = Putty for coves, in all
   .rough = { $count ->
-    [one] { $count } batch, rounded up, with losses
-   *[other] { $count } batches, rounded up, with losses
+    [one] { $count } batch, rounded up, with losses and spare
+   *[other] { $count } batches, rounded up, with losses and spare
   }
 boat-added =
   .rough = putty, glass and resin in place, without waste
@@ -2925,7 +2927,7 @@ boat-bags = Bags for putty
   .rough = one for each batch of putty
 boat-cups = Cups
 boat-sticks = Mixing sticks
-boat-mix-each = one for each batch
+boat-mix-each = one for each mix
 boat-tray = Tray film
   .text = { $count ->
     [one] { $count } sheet
@@ -2976,7 +2978,7 @@ boat-saved =
 # what a joint takes, on a card: the parts stand side by side with a semicolon. $numbers: of the pieces
 boat-wall =
   .putty = putty to place { $putty }
-  .resin = resin for tape { $resin }
+  .resin = resin for tape { $resin }, cup, roller and spare not counted
   .spreader = spreader { $radii }
   .tape = tape { $width }: { $numbers }
 boat-plan = Plan these seams
