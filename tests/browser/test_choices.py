@@ -268,6 +268,33 @@ def test_own_timings_are_of_their_system_and_come_back_with_it(phone, standing):
     expect(own_timing(phone)).to_have_value("")
 
 
+def test_an_own_timing_comes_back_with_all_that_was_chosen_in_it(phone, standing):
+    """Gone in a tray is not stiffening in a cup, with which a new row begins."""
+    opened(phone, standing.url + "/clock/")
+    time_it(phone)
+    chosen_in_it = {name: phone.locator(f"[name='timings.0.{name}']") for name in ("said", "in")}
+    for name, value in (("said", "gone"), ("in", "tray")):
+        expect(chosen_in_it[name]).not_to_have_value(value)
+        chosen_in_it[name].select_option(value)
+    for other in ("2-1", "3-1"):
+        system(phone).select_option(other)
+    expect(own_timing(phone)).to_have_value("12")
+    expect(chosen_in_it["said"]).to_have_value("gone")
+    expect(chosen_in_it["in"]).to_have_value("tray")
+
+
+def test_whose_timings_they_are_is_known_after_an_update(phone, standing):
+    """A page that is saved before it is loaded anew keeps what each edit keeps."""
+    opened(phone, standing.url + "/clock/")
+    time_it(phone)
+    phone.evaluate("part('main.js').then(({ save }) => save())")
+    opened(phone, standing.url)
+    system(phone).select_option("2-1")
+    opened(phone, standing.url + "/clock/")
+    expect(system(phone)).to_have_value("2-1")
+    expect(own_timing(phone)).to_have_value("")
+
+
 def test_own_timings_stay_with_figures_that_are_corrected_and_with_the_thing_they_become(kit, standing):  # noqa: F811
     opened(kit, standing.url + "/clock/")
     kit.locator("[name=air]").fill("20")

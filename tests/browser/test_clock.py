@@ -123,7 +123,9 @@ def test_a_pot_follows_its_air_and_hands_over_the_same_clock(phone, standing):
     phone.locator(".pot").get_by_role("button", name="Share").click()
     told = phone.locator("[data-notice=share]")
     expect(told.locator("svg.code")).to_be_visible()
-    assert "pot.changes.0.usable=" in told.get_by_role("textbox", name="Link").input_value()
+    link = told.get_by_role("textbox", name="Link").input_value()
+    assert "pot.changes.0.usable=" in link
+    expect(told.locator("svg.code")).to_have_attribute("aria-label", f"QR code of the link {link}")
 
 
 FAST = ("said=stiffening", "after=9", "mass=500", "in=bag", "at=20")

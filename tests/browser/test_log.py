@@ -5,7 +5,7 @@ import io
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import grow_old, unanswered, until
+from .conftest import figure, grow_old, unanswered, until
 from .test_kit import exported
 
 LOG_TWO = """async () => {
@@ -59,6 +59,22 @@ def test_a_batch_is_changed_removed_brought_back_and_poured_again(log):
     expect(log.locator(".entry")).to_have_count(2)
     log.get_by_role("button", name="Pour again").click()
     expect(log.get_by_label("Amount", exact=True)).to_have_value("321")
+
+
+def test_a_batch_is_poured_again_by_its_own_system(log, standing):
+    """Whatever was chosen since; Undo brings that back."""
+    log.evaluate("""async () => (await part("kit/log.js")).logBatch({ typed: { what: "100 g Five to one" },
+      pairs: [["system", "5-1"], ["amount", "100"]], when: Date.UTC(2026, 5, 3, 9) })""")
+    log.goto(standing.url)
+    system = log.get_by_role("combobox", name="Resin system", exact=True)
+    system.select_option("2-1")
+    expect(figure(log, "drawn_b")).to_be_visible()
+    log.goto(standing.url + "/log/")
+    log.locator(".entry", has_text="Five to one").get_by_role("button", name="Pour again").click()
+    expect(system).to_have_value("5-1")
+    expect(log.get_by_label("Amount", exact=True)).to_have_value("100")
+    log.get_by_role("button", name="Undo").click()
+    expect(system).to_have_value("2-1")
 
 
 def test_a_batch_is_added_by_hand(log):

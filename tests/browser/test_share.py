@@ -85,6 +85,15 @@ def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
     expect(figure(sheet, "drawn_b")).to_have_text(drawn(187))
 
 
+@pytest.mark.parametrize("path", ["joint/", "joint/index.html", "boats/joint"])
+def test_a_pasted_link_of_another_screen_opens_there(sheet, path):
+    """Wherever the app that made it stands."""
+    sheet.get_by_label("Paste a link").fill(f"https://example.org/{path}?length=7")
+    sheet.get_by_role("button", name="Check the link").click()
+    expect(sheet.locator("[data-notice=link]")).to_contain_text("Seam length: 7 m")
+    assert sheet.url.split("?")[0].endswith("/joint/")
+
+
 def test_a_browser_that_gives_no_camera_says_what_to_do(phone, standing):
     phone.add_init_script("Object.defineProperty(Navigator.prototype, 'mediaDevices', { value: undefined })")
     phone.goto(standing.url)

@@ -12,6 +12,8 @@ def test_it_is_in_sight_and_outlives_a_reload(phone, standing, path, pick, figur
     field = phone.locator(f"[name='{pick}']").first
     field.select_option("")
     expect(phone.locator(f"[name='{figure}']").first).to_be_visible()
+    if path != "plan/":  # which asks for its pieces first
+        expect(phone.locator("[data-error]", has_text="Type the ratio from the label")).to_be_visible()
     phone.wait_for_timeout(500)
     phone.reload()
     expect(phone.locator("[data-form].live")).to_be_attached()

@@ -1,10 +1,10 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
 import { isLink } from "./share/opened_link.js";
 import { handedOn, startEngine, whenHung } from "./engine/engine.js";
-import { held } from "./form/form.js";
+import { keepForm } from "./form/beside.js";
 import { startLetters } from "./form/letters.js";
 import { fetchSoon, ifHere, withPart } from "./offline/parts.js";
-import { recall, remember } from "./form/memory.js";
+import { recall } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
 import { offerLanguage, shown as shownIn } from "./page/language.js";
 import { notice } from "./page/notice.js";
@@ -41,7 +41,9 @@ const show = async () => {
   const { screen } = document.documentElement.dataset;
   const mount = VIEWS[screen] ? (await VIEWS[screen]()).mount : mountScreen;
   if (!main.isConnected) return; // another screen was asked for meanwhile
-  if (main.querySelector("[data-form]")) await mount(screen, main)?.filled;
+  const filled = main.querySelector("[data-form]") && mount(screen, main)?.filled;
+  await filled?.catch((error) => setTimeout(() => { throw error; })); // the screen stands, whatever its list met
+  if (!main.isConnected) return; // another one is shown by now
   main.dataset.unanswered &&= "";
   arrive();
   cover();
@@ -64,9 +66,9 @@ const welcome = () => {
   document.querySelector("[data-main]").addEventListener("focusin", past);
 };
 
-const save = () => {
-  const form = document.querySelector("[data-form]");
-  if (form && !isLink(form)) remember(document.documentElement.dataset.screen, held(form));
+export const save = () => {
+  const form = document.querySelector("[data-form]:is(.live, .alone)"); // mounted: before that it holds nothing that was kept
+  if (form && !isLink(form)) keepForm(document.documentElement.dataset.screen, form);
 };
 
 const started = startEngine().then(() => handedOn).catch(() => {}); // the first question says so, at the field
@@ -92,7 +94,8 @@ startNavigation(show, coming);
 // first open what it is.
 const along = Object.fromEntries(recall("plan.run") ?? []);
 const goes = along.ran && !along.left ? "plan" : front && isNew && last;
-if (goes && goes !== first) shown.then(() => document.querySelector(`[data-foot] [data-to=${goes}]`)?.click());
+const went = () => document.documentElement.dataset.screen !== first;
+if (goes && goes !== first) shown.then(() => went() || document.querySelector(`[data-foot] [data-to=${goes}]`)?.click());
 else if (front && !last && !recall(first)) welcome();
 holdUpdates(running, whenTold);
 startPots();

@@ -31,6 +31,7 @@ const go = async (url, show, arrive = () => {}, tab = false) => {
   document.title = next.title;
   window.scrollTo(0, 0);
   await show();
+  if (mine !== latest) return false;
   // what had the focus is gone with its page: near it stands the tab of this one, or what was asked for
   if (document.activeElement === document.body) document.querySelector(tab ? ".nav [aria-current]" : "[data-main]")?.focus({ preventScroll: true });
   return true;

@@ -2,6 +2,8 @@
 // it is put by, and comes back with its thing.
 import { keptObject } from "./choices.js";
 import { toldBeside } from "./declarations.js";
+import { held, pairs as typedIn } from "./form.js";
+import { remember } from "./memory.js";
 
 const KEY = "covemix.beside"; // {screen: {thing: pairs}}
 const WHOSE = "whose."; // whose. and the input that picks: whose thing is told of in what was kept with it
@@ -32,7 +34,7 @@ const swapped = (screen, form, was, pairs) => toldBeside(screen).reduce((found, 
   const mine = told.some(([name]) => form.elements.namedItem(name)?.type === "text") ? told : []; // a row that stands there says nothing
   const own = read()[screen]?.[now] ?? [];
   if (mine.length) putBy(screen, was[pick], mine);
-  return mine.length || own.length ? [...found.filter((pair) => !mine.includes(pair)), ...own] : found;
+  return mine.length || own.length ? [...found.filter((pair) => !told.includes(pair)), ...own] : found;
 }, pairs);
 
 // Another thing was chosen in a form. Returns its pairs, or null where they stay as they are.
@@ -46,8 +48,11 @@ export const keptWithItsOwn = (screen, form, kept, pairs) => withItsOwn(screen, 
   kept.filter(([name]) => name.startsWith(WHOSE)).map(([name, text]) => [name.slice(WHOSE.length), text])), pairs);
 
 // To be kept with a form: whose thing is told of.
-export const whose = (screen, form, pairs) => toldBeside(screen).filter(([, names]) => pairs.some(isOf(names)))
+const whose = (screen, form, pairs) => toldBeside(screen).filter(([, names]) => pairs.some(isOf(names)))
   .map(([pick]) => [WHOSE + pick, thing(form, pick)]);
+
+// A screen's form as it stands, for its next opening. False where this phone keeps nothing.
+export const keepForm = (screen, form, typed = typedIn(form)) => remember(screen, [...held(form), ...whose(screen, form, typed)]);
 
 // A lead brings a thing by its figures: what was told of other typed figures is not told of these. Returns what stays.
 export const beforeLead = (screen, before, pairs) => toldBeside(screen).reduce((left, [pick, names]) => {

@@ -61,7 +61,9 @@ export const dropBatch = async (id) => {
 // What is kept of laid batches, of these people or of nobody named, newest first: what own rates are learned from.
 // How many of them the engine takes, and by which figure they teach, stands on the page.
 export const laidBy = async (crew) => {
-  const { mostLaid: most, learns: figures } = document.querySelector("[data-most-laid]").dataset;
+  const place = document.querySelector("[data-most-laid]");
+  if (!place) return []; // another screen stands there by now
+  const { mostLaid: most, learns: figures } = place.dataset;
   const [laid] = figures.split(" "); // without it a batch teaches nothing
   return (await batches().catch(() => [])).map(({ typed }) => typed)
     .filter((typed) => typed[laid] && (!typed.crew || typed.crew === crew)).slice(0, Number(most));

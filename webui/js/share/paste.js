@@ -8,7 +8,7 @@ const STRANGE = t("paste-strange");
 
 // The screen a link is for: by the last step of its path, wherever the app that made it stands.
 const screenOf = (url) => {
-  const last = url.pathname.replace(/(index\.html)?\/?$/, "").split("/").pop();
+  const last = url.pathname.replace(/\/(index\.html)?$/, "").split("/").pop();
   const links = [...document.querySelectorAll("[data-to]")];
   return links.find((one) => one.dataset.to === last) ?? links.find((one) => one.dataset.to === "pour");
 };

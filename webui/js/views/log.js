@@ -4,6 +4,7 @@ import { ask } from "../engine/engine.js";
 import { askOf, entry, keepRoom, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
 import { blankAnswers, showAnswers } from "../answer/lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
+import { leadIn } from "../form/choices.js";
 import { recall, remember } from "../form/memory.js";
 import { withPart } from "../offline/parts.js";
 import { notice } from "../page/notice.js";
@@ -61,10 +62,11 @@ export const mount = (screen, main) => {
     notice("log", t("log-removed"), [[t("page-undo"), () => bringBackBatch(batch)]]);
   };
   const again = (batch) => {
-    const before = recall("pour");
-    remember("pour", batch.pairs);
+    const before = recall("pour") ?? [];
+    const put = (pairs) => { remember("pour", pairs); leadIn("pour", pairs); };
+    put(batch.pairs);
     document.querySelector("[data-to=pour]").click();
-    offerUndo(null, "lead", t("log-again.done"), () => { remember("pour", before); location.reload(); });
+    offerUndo(null, "lead", t("log-again.done"), () => { put(before); location.reload(); });
   };
 
   const shown = async (batch) => {

@@ -1,13 +1,13 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
 import { bring, isLink, ofServer } from "../share/opened_link.js";
-import { keptWithItsOwn, things, whose, withItsOwn } from "../form/beside.js";
+import { keepForm, keptWithItsOwn, things, withItsOwn } from "../form/beside.js";
 import { hold, takeOwn } from "../form/choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine/engine.js";
 import { comesApart, figureFields, fill, held, openAround, pairs, putAway, settle, settleTools, settleUnit, showErrors, spelled, showUnderstood, turnUnits } from "../form/form.js";
 import { keepTyped, offerKit } from "../kit/kit.js";
 import { draw } from "../answer/figure.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, showWrong, spoken } from "../answer/lines.js";
-import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../form/memory.js";
+import { atFirst, recall, recallAnswer, rememberAnswer } from "../form/memory.js";
 import { notice, once } from "../page/notice.js";
 import { watchOld } from "../answer/stale.js";
 import { addLike, copyRow, moveRow, removeRow, rowsOf, showRows } from "../form/rows.js";
@@ -114,7 +114,7 @@ export const mount = (screen, main) => {
   let chosen = things(screen, form);
   const keepTyping = (typed) => {
     chosen = things(screen, form);
-    return remember(screen, [...held(form), ...whose(screen, form, typed)]);
+    return keepForm(screen, form, typed);
   };
   // its own timings and the like, of the thing that is chosen by now
   const ownBeside = () => {
