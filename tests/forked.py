@@ -11,6 +11,7 @@ import gc
 import json
 import os
 import resource
+import shlex
 import signal
 import subprocess
 import sys
@@ -35,7 +36,7 @@ class Forked:
 
     def ask(self, tests: str, limit: float):
         """limit: seconds of the processor's time; five times as many may pass. Beyond that the test is called HANGS."""
-        self.process.stdin.write(json.dumps([tests.split(), limit]) + "\n")
+        self.process.stdin.write(json.dumps([shlex.split(tests), limit]) + "\n")
         self.process.stdin.flush()
         return tuple(json.loads(self.process.stdout.readline()))
 

@@ -26,6 +26,7 @@ from collections import Counter, namedtuple
 from pathlib import Path
 
 import facts
+import pytest
 import reached
 from broken_runs import HERE, asked, prepared
 from forked import HANGS
@@ -62,6 +63,8 @@ def class_of(file: str):
     """Which share of a file's changes must be seen."""
     return OTHER if DRAWN.match(file) or CARRIED.match(file) else DECIDES
 
+
+IN_WORKERS = "/engine/"
 
 # which browser tests touch a script: by its file or its room
 BROWSER = {
@@ -185,11 +188,11 @@ def engine_tests():
 
 def tests_that_reach(folder: Path, one: Mutant):
     """The tests that reach the piece of a script where a change is: all near ones, then some minutes of the others; ""
-    where none does. Of a script that nothing is known of, as in a worker, which tells nothing, all near ones."""
+    where none does. What may run in a worker, which tells nothing, is asked of all near ones then."""
     near = tests_near(one.file)
     blocks = blocks_of(folder)[one.file] if one.file in files_of("page") else []
     tests = reached.tests_of(blocks, *one.put[:2])
-    if not any(by for _, _, by in blocks):
+    if not tests and (not blocks or IN_WORKERS in one.file):
         return near
     taken, left = [], ENOUGH
     for test in reached.in_order(tests, near.split()):
@@ -201,17 +204,19 @@ def tests_that_reach(folder: Path, one: Mutant):
 
 @functools.cache
 def blocks_of(folder: Path):
-    """What is reached in each script, asked once; kept beside the copy as long as no script changes."""
+    """What is reached in each script, asked once; kept beside the copy as long as no script changes, and no test."""
     files = files_of("page")
-    scripts = {file: (folder / "covemix" / file).read_text(encoding="utf-8") for file in files}
+    asked_by = (folder / "tests" / "browser").glob("*.py")
+    texts = {path.relative_to(folder).as_posix(): path.read_text(encoding="utf-8")
+             for path in [*(folder / "covemix" / file for file in files), *asked_by]}
     kept = folder.with_suffix(".reached.json")
     if kept.exists():
         old = json.loads(kept.read_text(encoding="utf-8"))
-        if old["scripts"] == scripts:
+        if old["texts"] == texts:
             return old["blocks"]
     tests = sorted({test for file in files for test in browser_tests(file).split()})
     blocks = reached.ask_all(folder, files, STRYKER, tests)
-    kept.write_text(json.dumps({"scripts": scripts, "blocks": blocks}), encoding="utf-8")
+    kept.write_text(json.dumps({"texts": texts, "blocks": blocks}), encoding="utf-8")
     return blocks
 
 
@@ -319,6 +324,8 @@ def broken(folder: Path, one: Mutant):
             place.write_text(whole, encoding="utf-8")
         if failed == HANGS:
             return HANGS if passes(folder, tests) else None
+        if code == pytest.ExitCode.USAGE_ERROR:
+            return None  # a test that is not there
         if code:
             # where not even a test begins, any of them shows it
             known = failed.partition("[")[0] or shlex.split(tests)[-1]
