@@ -321,6 +321,10 @@ def test_still_good_looks_again_later(phone, standing):
     expect(phone.locator(".pot")).to_have_attribute("data-state", "over")
     phone.locator(".pot").get_by_role("button", name="Still usable").click()
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^(5:00|4:)"))
+    kept, = phone.evaluate("part('store/store.js').then(({ read }) => read('pots'))")
+    before = [pair for pair in pot_of(10, 10 * 60 + 5)["typed"] if pair[0] != "duration"]
+    assert len(before) > 1  # another time, and all else that was said of it
+    assert [pair for pair in kept["typed"] if pair[0] != "duration"] == before
 
 
 FOREIGN = """

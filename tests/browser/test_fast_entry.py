@@ -101,3 +101,5 @@ def test_a_joint_is_copied_to_the_other_side_by_its_name(empty, name, other):
     assert typed(empty, "kind") == ["bulkhead"] * 2
     assert typed(empty, "length") == ["1.75"] * 2
     assert typed(empty, "pour") == ["now", "later"]  # the next batch is each one's own
+    rows = empty.locator("[data-group=joints] details[data-row]")
+    assert rows.evaluate_all("(rows) => rows.map((row) => row.open)") == [False, True]

@@ -1,5 +1,6 @@
 """Kit: own things kept, changed, copied, removed and brought back; what this phone is set to; a store that fails."""
 import json
+import re
 
 import pytest
 from covemix.server.pages import PAGES
@@ -382,6 +383,23 @@ def choose(page, saved):
     copies(page)
     page.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
     expect(page.locator("[data-preview]")).to_be_visible()
+
+
+def test_of_many_things_the_first_are_named_and_the_others_counted(kit):
+    kit.evaluate("""async () => {
+      const { put } = await part("store/store.js");
+      for (const name of "ABCDEF") await put("kit", { record: "scale", typed: { name, step: "1" } });
+    }""")
+    kit.reload()
+    expect(kit.locator(".entry")).to_have_count(6)
+    saved = exported(kit)
+    kit.evaluate("""async () => {
+      const { read, remove } = await part("store/store.js");
+      for (const { id } of await read("kit")) await remove("kit", id);
+    }""")
+    choose(kit, saved)
+    named = kit.locator("[data-preview-add]")
+    expect(named).to_contain_text(re.compile(r"Added: 6 kit items \(\w(\W+\w){3} and 2 more\)"))
 
 
 def test_a_file_stops_no_pot_shows_what_would_change_and_is_added_or_replaces(kit):

@@ -235,6 +235,7 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     expect(steps(page, "tap")).to_be_hidden()
     page.get_by_role("button", name="Add seam, lot, outcome").click()
     expect(page.get_by_label("Actual readings")).to_have_value("78 g, 100 g")
+    expect(page.locator("[data-form] :focus")).to_have_count(1)
     page.get_by_label("When").fill("2024-05-06T07:08")
     page.get_by_label("Which seam").fill("Keel")
     page.get_by_role("button", name="Save", exact=True).click()

@@ -115,8 +115,10 @@ export const mount = (screen, main) => {
   whenChanged(() => { if (main.isConnected) read(); });
   counted = () => { if (main.isConnected) read(); };
   const id = toOpen();
-  return { filled: read().then(() => {
+  const filled = read();
+  filled.then(() => setTimeout(() => { // the list is in sight by then: what is hidden takes no focus
     const batch = kept.find((one) => one.id === id);
-    if (batch) openForm(Object.entries(batch.typed), batch);
-  }) };
+    if (batch && main.isConnected) openForm(Object.entries(batch.typed), batch);
+  }), () => {});
+  return { filled };
 };
