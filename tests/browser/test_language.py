@@ -82,6 +82,12 @@ def test_a_phone_that_speaks_it_is_asked_once(german, served):
     expect(notice).to_have_count(0)
 
 
+def test_of_several_that_a_phone_speaks_the_first_that_is_ours_is_offered(phone, served):
+    phone.add_init_script("Object.defineProperty(navigator, 'languages', { get: () => ['is', 'de', 'en'] })")
+    phone.goto(served.url)
+    expect(phone.locator("[data-notice=language]")).to_contain_text(GERMAN["language-offer"])
+
+
 def test_the_offer_is_taken(german, served):
     german.context.add_cookies([{"name": "language", "value": "en", "url": served.url}])
     german.goto(served.url)

@@ -115,6 +115,15 @@ def test_a_killed_app_opens_in_the_run(run, standing):
     expect(steps(run, "part")).to_have_text("Place the putty")
 
 
+def test_what_was_read_of_a_pour_stands_there_again_after_a_step_back(run):
+    to(run, "Resin")
+    steps(run, "actual").fill("77")
+    tap(run)
+    steps(run, "undo").click()
+    expect(steps(run, "part")).to_have_text("Resin")
+    expect(steps(run, "actual")).to_have_value("77 mL")
+
+
 def test_two_taps_of_a_shaking_glove_start_no_clock(run):
     to(run, "Resin")
     run.evaluate("""(apart) => new Promise((done) => {

@@ -43,7 +43,7 @@ export class Run extends Steps {
   /** @param {HTMLDialogElement} place @param {any} doings of the steps; asked: what the plan is asked with, air: another one was read, airAge: how long ago [s] or null, finish: it is told the last step */
   constructor(place, doings) {
     super(place, { ...doings, read: (name) => this.reads[name] ?? "", write: (name, text) => this.wrote(name, text),
-      unitOf: (name) => this.tubs?.get(name.split(".")[0]) ?? this.step.small ?? "", keep: (weighed) => this.weighed(weighed) });
+      unitOf: (name) => this.tubs?.get(name.split(".")[0]) ?? this.step.small?.trim() ?? "", keep: (weighed) => this.weighed(weighed) });
     this.doings = doings;
     this.own = this.stored;
     this.at("other").addEventListener("click", () => this.turn());
