@@ -404,6 +404,9 @@ def test_of_two_pots_the_one_that_ends_first_stands_first_and_on_the_way_to_it(p
         phone.evaluate(ADD, pot_of(20, gone * 60))
     expect(phone.locator(".pot")).to_have_count(2)
     expect(phone.locator(".pot-minutes").first).to_have_text(re.compile("^(5:00|4:)"))
+    size = "(all) => all.map((one) => parseFloat(getComputedStyle(one).fontSize))"
+    sizes = phone.locator(".pot-minutes").evaluate_all(size)
+    assert sizes[0] > sizes[1]  # read from where the seam is
     expect(phone.locator(".nav [data-minutes]")).to_have_attribute("data-minutes", re.compile("^(5:00|4:)"))
     phone.goto(standing.url + "/")
     expect(phone.locator(".nav [data-minutes]")).to_have_attribute("data-minutes", re.compile("^(5:00|4:)"))
