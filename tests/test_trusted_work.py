@@ -134,10 +134,11 @@ def test_no_batch_of_compound_is_a_big_pot_and_pour_gets_one_of_them(area, fille
     one = asked("fairing", *faces(area), filler=filler)
     each = value(one, "largest")
     count = int(one["largest"]["text"].split()[0])
-    assert each < 0.3 and count >= value(one, "passes")
-    assert each * count / value(one, "density") == pytest.approx(value(one, "placed"), rel=1e-3)
+    assert each <= 0.3 and count >= value(one, "passes")
+    spare = value(one, "placed") * value(one, "density") * 1.1  # and what 6 g of resin and its filler leave in each cup
+    assert 0.006 < (each * count - spare) / count < 0.010
     pairs = dict(one[""]["leads"][0]["pairs"])
-    assert pairs["amount"] == f"{math.ceil(value(one, 'placed') / count * 1e6 - 1e-6)} mL"
+    assert pairs["amount"] == f"{math.ceil(each / value(one, 'density') * 1e6 - 1e-6)} mL"
     assert pairs["filler"] == filler
 
 
