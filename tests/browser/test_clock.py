@@ -1,5 +1,6 @@
 """Clock in a real browser: pots that survive what phones do to pages; one alarm; held updates."""
 import re
+import time
 
 import pytest
 from playwright.sync_api import expect
@@ -170,6 +171,29 @@ def test_a_changed_phone_clock_is_said_and_the_earlier_alarm_counts(phone, stand
     phone.evaluate(JUMP, jump)
     expect(phone.locator(".pot [data-line=clock_changed]")).to_contain_text(word)
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^" + left))
+
+
+def test_the_link_of_a_pot_tells_the_time_until_it_is_marked_to_be_copied(phone, standing):
+    phone.clock.install()
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(30, 60))
+    phone.locator(".pot").get_by_role("button", name="Share").click()
+    field = phone.locator("[data-notice=share]").get_by_role("textbox", name="Link")
+    first = field.input_value()
+    phone.clock.run_for(6000)
+    expect(field).not_to_have_value(first)
+    field.focus()
+    marked = field.input_value()
+    phone.clock.run_for(12_000)
+    expect(field).to_have_value(marked)
+
+
+def test_a_pots_link_that_no_calculator_can_read_is_kept_to_be_tried_again(phone, standing):
+    """The address no longer holds it: it would be lost."""
+    phone.add_init_script("window.Worker = class { constructor() { throw new Error(); } }")
+    phone.goto(f"{standing.url}/clock/?pot.started={time.time() - 120:.0f}&pot.duration=30&pot.batch=Batch+2")
+    told = phone.locator("[data-notice=pot-link]")
+    expect(told.get_by_role("button", name="Try again")).to_be_visible()
 
 
 def test_of_two_tabs_one_rings(phone, served):
