@@ -17,6 +17,7 @@ MAY = {
     ("browser/conftest.py", "until"): "a wait that ends",
     ("engines/driver.py", "Engine"): "a wait that ends",
     ("engines/driver.py", "_line"): "a wait that ends",
+    ("reached.py", ""): "a block is told again after a while; nothing is decided by how quick one is",
     ("mutants.py", "main"): "a night that ends; no verdict hangs on it",
     ("browser/test_engine_faults.py", "test_normal_key_presses_show_no_mark"):
         "no mark comes too early: a machine that is slow cannot make it fail",

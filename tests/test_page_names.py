@@ -21,7 +21,7 @@ ELSEWHERE = (
     # a part of what is on the page, or of an event
     r'\b(?:at|part|span|make|element|line)\((?:"\w+", )?"[\w-]+"|(?:block|state)[:=\s]+"\w+"',
     # a screen; and a view asks the moves of its own
-    r'\b(?:recall|remember|addressOf)\("\w+"|dataset\.to === "\w+"|\bmove: "\w+"',
+    r'\b(?:recall|remember|leadIn|addressOf)\("\w+"|dataset\.to === "\w+"|\bmove: "\w+"',
 )
 # by script: [why it names them, what it names]
 POT = "the page keeps the running pots, and hands the engine what it keeps of one"

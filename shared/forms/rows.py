@@ -133,7 +133,7 @@ class Pick(Input):
 
     def link_value(self, value: Given, name: str, typed: dict, system: str, found: list, whole: bool) -> None:
         if not isinstance(value, dict):
-            if filled(value) and value != self.default:
+            if (filled(value) or value == "") and value != self.default:  # "": figures will be typed
                 found.append((name, text_of(value)))
             return
         row = value.get("id", "")

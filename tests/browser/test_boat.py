@@ -19,14 +19,14 @@ def names(page):
 
 
 def test_the_demo_boat_stands_ready_and_can_be_taken_out_and_brought_back(boat):
-    expect(figure(boat, "putty")).to_have_text("1786 mL · 1964 g")
+    expect(figure(boat, "putty")).to_have_text("2235 mL · 2459 g")
     expect(boat.locator("[data-row='1'] .row-name").first).to_have_text("2 × Chine")
     boat.get_by_role("button", name="Empty the boat").click()
     expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
     boat.reload()
     expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
     boat.get_by_role("button", name="Try the demo boat").click()
-    expect(figure(boat, "putty")).to_have_text("1786 mL · 1964 g")
+    expect(figure(boat, "putty")).to_have_text("2235 mL · 2459 g")
     boat.get_by_role("button", name="Undo").click()
     expect(boat.locator("[data-error=joints]")).to_be_visible()
 
@@ -43,11 +43,11 @@ def test_joints_are_removed_moved_and_brought_back_with_their_names_right(boat):
     expect(rows).to_have_count(8)
     expect(boat.locator("[name='joints.7.name']")).to_have_value("Skeg strip")
     expect(boat.locator("[name='joints.8.name']")).to_have_count(0)
-    expect(figure(boat, "putty")).not_to_have_text("1786 mL · 1964 g")
+    expect(figure(boat, "putty")).not_to_have_text("2235 mL · 2459 g")
     boat.get_by_role("button", name="Undo").click()
     expect(rows).to_have_count(9)
     # in the order they now have they are laid in as many batches
-    expect(figure(boat, "putty")).to_have_text("1786 mL · 1964 g")
+    expect(figure(boat, "putty")).to_have_text("2235 mL · 2459 g")
 
 
 def test_a_new_joint_is_asked_and_told_on_its_own_line(boat):
@@ -129,11 +129,11 @@ def test_without_signal_the_boat_opens_is_changed_and_goes_to_pour(phone, served
     keep(phone, served.url)
     served.stop()
     phone.goto(served.url + "/boat/")
-    expect(figure(phone, "putty")).to_have_text("1786 mL · 1964 g")
+    expect(figure(phone, "putty")).to_have_text("2235 mL · 2459 g")
     row = phone.locator("[data-group=joints] [data-row='2']")
     row.locator("summary").first.click()
     row.get_by_label("Length").fill("0.92 m")
-    expect(figure(phone, "putty")).not_to_have_text("1786 mL · 1964 g")
+    expect(figure(phone, "putty")).not_to_have_text("2235 mL · 2459 g")
     row.get_by_label("Next batch").select_option("now")
     expect(row.locator(".row-told")).to_contain_text("in the next batch")
     phone.get_by_role("link", name="Putty of 1 joint").click()

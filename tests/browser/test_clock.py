@@ -1,6 +1,5 @@
 """Clock in a real browser: pots that survive what phones do to pages; one alarm; held updates."""
 import re
-import time
 
 import pytest
 from playwright.sync_api import expect
@@ -191,7 +190,8 @@ def test_the_link_of_a_pot_tells_the_time_until_it_is_marked_to_be_copied(phone,
 def test_a_pots_link_that_no_calculator_can_read_is_kept_to_be_tried_again(phone, standing):
     """The address no longer holds it: it would be lost."""
     phone.add_init_script("window.Worker = class { constructor() { throw new Error(); } }")
-    phone.goto(f"{standing.url}/clock/?pot.started={time.time() - 120:.0f}&pot.duration=30&pot.batch=Batch+2")
+    started = phone.evaluate("Math.floor(Date.now() / 1000) - 120")
+    phone.goto(f"{standing.url}/clock/?pot.started={started}&pot.duration=30&pot.batch=Batch+2")
     told = phone.locator("[data-notice=pot-link]")
     expect(told.get_by_role("button", name="Try again")).to_be_visible()
 

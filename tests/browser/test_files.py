@@ -51,7 +51,7 @@ def alone(chromium, request):
 def test_a_boat_is_bought_and_cut_by_its_tables(alone):
     url, page, _ = alone
     page.goto(url + "/boat/")
-    expect(figure(page, "putty")).to_have_text("1786 mL · 1964 g")
+    expect(figure(page, "putty")).to_have_text("2235 mL · 2459 g")
     text, name = saved(page, "Shopping list (CSV)")
     assert name.startswith("covemix-20") and name.endswith("-shopping.csv")
     bought = table(text).set_index("Item")
@@ -136,7 +136,7 @@ def test_a_country_with_decimal_commas_gets_its_own_tables(chromium, standing):
     with fresh(chromium, locale="de-DE") as (page, _):
         page.goto(standing.url + "/boat/")
         expect(page.locator("html")).to_have_attribute("lang", "de")
-        expect(figure(page, "putty")).to_contain_text("1786 mL")
+        expect(figure(page, "putty")).to_contain_text("2235 mL")
         text, _ = saved(page, "Einkaufsliste (CSV)")
     bought = table(text, ";", ",")
     masses = bought["Masse [kg]"].dropna()
@@ -151,14 +151,14 @@ def test_a_boat_goes_to_another_phone_as_a_file(chromium, standing, tmp_path):
         page.locator("[name='joints.0.name']").evaluate("one => { one.closest('details').open = true; }")
         page.locator("[name='joints.0.name']").fill("=Keel & more")
         page.locator("[name='joints.0.thickness']").fill("9,5")
-        expect(figure(page, "putty")).not_to_have_text("1786 mL · 1964 g")
+        expect(figure(page, "putty")).not_to_have_text("2235 mL · 2459 g")
         told = figure(page, "putty").inner_text()
         text, _ = saved(page, "Save the boat as a file")
         path.write_text(text)
     assert json.loads(text)["format"] == "covemix-boat"
     with fresh(chromium) as (page, _):
         page.goto(standing.url + "/boat/")
-        expect(figure(page, "putty")).to_have_text("1786 mL · 1964 g")
+        expect(figure(page, "putty")).to_have_text("2235 mL · 2459 g")
         page.locator("[data-files] > summary").click()
         chooser = page.get_by_label("Open a boat's file")
         broken = tmp_path / "other.json"
@@ -169,12 +169,12 @@ def test_a_boat_goes_to_another_phone_as_a_file(chromium, standing, tmp_path):
         broken.write_text(text.replace("9,5", "5"))
         chooser.set_input_files(broken)
         expect(page.locator("[data-notice=file]")).to_contain_text("cut short")
-        expect(figure(page, "putty")).to_have_text("1786 mL · 1964 g")
+        expect(figure(page, "putty")).to_have_text("2235 mL · 2459 g")
         chooser.set_input_files(path)
         expect(page.locator("[name='joints.0.name']")).to_have_value("=Keel & more")
         expect(figure(page, "putty")).to_have_text(told)
         page.get_by_role("button", name="Undo").click()
-        expect(figure(page, "putty")).to_have_text("1786 mL · 1964 g")
+        expect(figure(page, "putty")).to_have_text("2235 mL · 2459 g")
 
 
 def test_the_page_for_programs_leads_nowhere_wrong_without_a_signal(phone, served):
