@@ -8,6 +8,7 @@ from functools import cache
 from typing import Any
 
 from covemix.shared.boat import phases
+from covemix.shared.boat.hull import epoxy_in
 from covemix.shared.clock import cure_stops
 from covemix.shared.door import moves
 from covemix.shared.files import table_rows as tables
@@ -357,7 +358,7 @@ def boat(found: Any, values: dict, who: Reader) -> Data:
                         for count, masses in (one.rows if one else ()) for place, mass in enumerate(masses)]
                        for one in (found.packs, found.cheapest)]
     return {"mixed_mass": mixed.all, "putty_mass": mixed.putty, "putty_volume": found.putty,
-            "epoxy_mass": mixed.putty / (1 + 10 * values["filler"]),
+            "epoxy_mass": epoxy_in(mixed.putty, values),
             "filler_mass": mixed.filler, "liquid_mass": mixed.liquid,
             "glass_mass": sums.glass + sum(one.glass for one in found.phases if one.name == phases.SHEATHING),
             "added_mass": found.added, "length": sums.length, "batch_count": mixed.batches,

@@ -79,6 +79,11 @@ def _of_all(parts: list, place: int) -> float:
     return parts[place] / sum(parts) if sum(parts) else 1.0 - min(1, place)
 
 
+def epoxy_in(putty: float, values: Values) -> float:
+    """Resin and hardener in so much putty, both by mass."""
+    return putty / (1 + values["filler"] * 10)
+
+
 def mixed(values: Values, sums: Totals, planned: Counted, largest: float) -> Mixed:
     """What is mixed, in batches.
 
@@ -88,8 +93,7 @@ def mixed(values: Values, sums: Totals, planned: Counted, largest: float) -> Mix
     placed = seam.placed(sums.putty * values["putty_density"], values["tooling"])
     putty_batches = planned.bags
     putty = placed + putty_batches * kept
-    dose = values["filler"] * 10
-    epoxy = putty / (1 + dose)
+    epoxy = epoxy_in(putty, values)
     wet = (sums.wet_out + sums.ply_takes) + values["tray"] * sums.taped
     coats = sums.prime + sums.weave
     each = values["cup"] + values["roller"]
@@ -100,7 +104,7 @@ def mixed(values: Values, sums: Totals, planned: Counted, largest: float) -> Mix
     # enough for what the plans mix: pieces that are cut overlap, and figures that are handed over are rounded up
     needed = max((epoxy + liquid) * more + planned.surplus, planned.poured + (coats + coat_batches * each) * more)
     stirred = max(putty * more, planned.putty)
-    return Mixed(stirred, epoxy, stirred * dose / (1 + dose), liquid, putty_batches, liquid_batches,
+    return Mixed(stirred, epoxy, stirred - epoxy_in(stirred, values), liquid, putty_batches, liquid_batches,
                  planned.batches + coat_batches, planned.mixes + coat_batches, needed)
 
 

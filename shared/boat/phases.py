@@ -11,7 +11,7 @@ from ..surface import fairing, gluing, pots
 from ..surface.faces import COAT, FAIR, GLUED, SHEATHE
 from ..words.numbers import ceiling
 from . import batches_counted
-from .hull import Mixed, mixed
+from .hull import Mixed, epoxy_in, mixed
 
 GLUING, TACKING, INSIDES, OUTSIDES, SHEATHING, FAIRING, SEALING, COATING = PHASES = (
     "glue", "tack", "inside", "outside", "sheathe", "fair", "seal", "coat")
@@ -76,7 +76,7 @@ def added(sums: Found, values: Values) -> float:
 
 def resin_kept(sums: Found, values: Values) -> float:
     """Resin of it [kg]. sums: a `hull.Totals`"""
-    epoxy = sums.putty * values["putty_density"] / (1 + values["filler"] * 10)
+    epoxy = epoxy_in(sums.putty * values["putty_density"], values)
     return epoxy + sums.wet_out + sums.prime + sums.weave
 
 
@@ -163,12 +163,10 @@ def _fillet(found: Found, values: Values) -> Phase:
     more = 1 + values["spare"]
     bags = batches_counted.by_mass(mass * more, 0.0, batches_counted.largest(values), kept * more, kept * more).bags
     putty = mass + bags * kept
-    epoxy = putty / (1 + values["filler"] * 10)
+    epoxy, stays = epoxy_in(putty, values), mass * (1 - values["tooling"])
     return phase(INSIDES, {
         "resin": epoxy * more, "putty": putty * more / values["putty_density"], "filler": (putty - epoxy) * more,
-        "stays": mass * (1 - values["tooling"]),
-        "kept": mass * (1 - values["tooling"]) / (1 + values["filler"] * 10), "batches": bags, "cups": bags,
-        "bags": bags})
+        "stays": stays, "kept": epoxy_in(stays, values), "batches": bags, "cups": bags, "bags": bags})
 
 
 def with_surfaces(bought: list, more: Phase, people: int) -> list:

@@ -94,13 +94,14 @@ def _reckoned(values: Values) -> CoatsResult:
     kept += values["tray"] * values["tray_area"]
     more = 1 + values["spare"]
     used = pots.pots_for(values, area + edge, (max(one, other) if count > 1 else one) * more + kept, pace)
-    kept += values["cup"] * (used.count if used else 1)
+    cups = used.count if used else 1
+    kept += values["cup"] * cups
     slope = faces.SLOPES[values["lie"]]
     heaviest = surfaces.heaviest_coat(STIFFNESSES[0][3] / SURE, slope * pi / 180) if slope else None
     on_top = count - 1 if bare else count
     mix = on_wood * more + kept * count
     film = surfaces.film(later, values["resin_density"])
-    lasts = (area + edge) * pace + (used.count if used else 1) * pots.MIX_LIQUID
+    lasts = (area + edge) * pace + cups * pots.MIX_LIQUID
     found = _windows(values, count, lasts)
     return CoatsResult(area, edge, on_wood, mix, one * more + kept, other * more + kept, kept * count, film,
                        film * on_top, heaviest, bool(on_top) and heaviest is not None and later > heaviest, used,
