@@ -1,4 +1,5 @@
 """The boat with its surfaces: coats, cloth, glue and fairing beside the joints, phase by phase."""
+import re
 from math import pi, sqrt, tan
 
 import cases
@@ -44,6 +45,22 @@ def found_of(*pairs):
     values, errors = inputs.read(boat.INPUTS, links.tree(pairs))
     assert not errors and not inputs.checked(boat.CHECKS, values)
     return boat.reckon(values), values
+
+
+@pytest.mark.parametrize(("angle", "more"), [("90", 1), ("100", 2)])
+def test_a_bare_fillet_has_its_spreaders_in_the_list(angle, more):
+    """None smaller than the fillet that Faces tells; a radius that a joint has too is listed once."""
+    row = dict(FILLET) | {"fillet_angle": angle}
+    seams, found = lines_of(*ONE), lines_of(*ONE, *rows(tuple(row.items())))
+    alone = moves.answer("fillets", links.tree(tuple(row.items())))["lines"]
+    told = [line["value"] for line in alone if line["name"].startswith("radius_")]
+    listed = [int(each) for each in re.findall(r"R (\d+)", found["spreaders"]["text"])]
+    assert len(told) == more
+    assert all(any(0 <= one / 1000 - radius < 0.001 for one in listed) for radius in told)
+    assert found["buy_blanks"]["value"] == len(set(listed)) == len(listed)
+    assert found["buy_blanks"]["value"] == seams["buy_blanks"]["value"] + more
+    assert {line["name"]: line for line in asked(*ONE, *rows(FILLET, FILLET))["lines"]}["buy_blanks"]["value"] == (
+        seams["buy_blanks"]["value"] + 1)
 
 
 def test_a_boat_worked_by_hand():

@@ -187,7 +187,8 @@ def reckon(values: Values) -> BoatResult:
     rest = max(0.0, batch.all - shelf.mixes) if shelf else batch.all
     needed = [share * rest for share in shares]
     chosen = [one for one in work if one.row["pour"] == NOW]
-    radii = dict([(radius, True) for one in work for radius in one.radii])
+    radii = dict([(radius, True) for one in work for radius in one.radii] +
+                 [(radius, True) for radius in boat_surfaces.spreaders(laid)])
     bought = shopping.consumables(alone, people, len(radii), sums.backed, sums.corners, sums.taped)
     ordered = []  # type: list
     if laid:

@@ -75,6 +75,11 @@ def laid(values: Values) -> "list[Laid]":
     return found
 
 
+def spreaders(work: "list[Laid]") -> "list[int]":
+    """The radii of the spreaders of bare fillets [mm]."""
+    return [radius for one in work if one.row["work"] == FILLET for radius in fillets.spreaders(one.found)]
+
+
 def _laid(row: Values, values: Values) -> Laid:
     move, given = MOVES[row["work"]], values_of(row, values)
     error = None

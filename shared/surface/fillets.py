@@ -12,6 +12,7 @@ from ..forms.inputs import Number
 from ..forms.memo import once
 from ..forms.remembered import remembered, start
 from ..forms.types import Values
+from ..words.numbers import ceiling
 from ..words.units import from_si
 from . import boat_row, faces, fillets_lines, surface_leads
 from .faces import FILLET
@@ -51,6 +52,11 @@ def _reckoned(values: Values) -> Filleted:
     legs = [radius * cos(one / 2) / sin(one / 2) for one, radius in sides]
     return Filleted(sides, section * values["fillet_length"] / (1 - values["tooling"]),
                     max(legs))
+
+
+def spreaders(found: Filleted) -> "list[int]":
+    """The radius of a spreader for each side [mm], rounded up: a smaller fillet is weaker than the panel."""
+    return [ceiling(radius * 1000) for _, radius in found.sides]
 
 
 def answer(values: Values) -> list:
