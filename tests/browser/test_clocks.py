@@ -172,13 +172,16 @@ def test_stirring_is_as_long_as_it_is_whatever_the_clock_shows(phone, standing, 
     expect(place).to_have_text(re.compile("^(1:|0:[1-5])"))
 
 
-def test_stirring_set_back_and_loaded_anew_is_in_doubt_and_no_longer(phone, standing):
+@pytest.mark.parametrize(("shift", "doubt", "left"), [
+    (-63 * MINUTES, "set back while nobody looked", "^1:[0-5]."),
+    (45, "counted by the phone's clock alone", "^(1:[01]|0:[2-5])")])
+def test_stirring_whose_clock_changed_unseen_is_in_doubt_and_no_longer(phone, standing, shift, doubt, left):
     tap_to_stir(phone, standing.url)
     phone.wait_for_timeout(2500)
-    phone.evaluate(UNSEEN, -63 * MINUTES)
+    phone.evaluate(UNSEEN, shift)
     phone.reload()
-    expect(phone.locator("[data-steps=under]")).to_contain_text("set back while nobody looked")
-    expect(phone.locator("[data-steps=figure]")).to_have_text(re.compile("^1:[0-5]."))
+    expect(phone.locator("[data-steps=under]")).to_contain_text(doubt)
+    expect(phone.locator("[data-steps=figure]")).to_have_text(re.compile(left))
 
 
 def test_what_waits_for_its_air_counts_while_the_clock_is_set_back(phone, standing):
