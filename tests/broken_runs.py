@@ -1707,7 +1707,7 @@ def asked(folder: Path, tests: str, limit: float | None = None):
     """
     if "tests/browser/" not in tests:
         return forked(folder).ask(tests, LABOUR)
-    words = ["-x", "-q", "-rf", "-p", "no:cacheprovider", "-o", "testpaths=", "--force-reruns", "0"]
+    words = ["-x", "-q", "-rfE", "-p", "no:cacheprovider", "-o", "testpaths=", "--force-reruns", "0"]
     run = subprocess.Popen(
         [sys.executable, "-m", "pytest", *words, *shlex.split(tests)],
         cwd=folder,

@@ -284,6 +284,17 @@ def test_three_megabytes_in_a_field_are_refused_before_they_cost_anything(phone,
     assert phone.evaluate("JSON.stringify(localStorage).length") < 100_000
 
 
+def test_three_megabytes_from_anywhere_are_refused_in_the_engines_words(phone, standing):
+    phone.add_init_script(SENT)
+    phone.goto(standing.url)
+    got = phone.evaluate("""async () => {
+      const { ask } = await part("engine/engine.js");
+      return ask({ move: "ratio", pairs: [["amount", "1".repeat(3_000_000)]] });
+    }""")
+    assert [(error["field"], "too long" in error["message"]) for error in got["errors"]] == [("amount", True)]
+    assert 0 < max(phone.evaluate("window.sent")) < 30_000
+
+
 DECORATION = "(one) => getComputedStyle(one).textDecorationLine"
 
 

@@ -209,3 +209,11 @@ def test_a_first_visit_is_kept_though_the_connection_goes_when_the_worker_has_co
     served.start(wrap=going)
     keep(phone, served.url)
     open_share(phone)
+
+
+def test_the_word_that_the_app_is_kept_moves_nothing_on_the_page(phone, served):
+    phone.goto(served.url)
+    field = phone.get_by_label("Amount", exact=True)
+    before = field.bounding_box()
+    expect(phone.locator("[data-notice=ready]")).to_be_visible()
+    assert field.bounding_box() == before

@@ -170,6 +170,7 @@ def test_an_engine_that_cannot_answer_says_so_at_its_start(phone, served):
     served.start(wrap=instead(("js/engine/worker.js",), "text/javascript", script + NO_CHANNEL))
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=engine]")).to_be_visible()
+    expect(phone.locator("[data-notice=link]")).to_contain_text("This is from a link. Your values are unchanged.")
     phone.get_by_label("Amount", exact=True).fill("300")
     expect(figure(phone, "drawn_b")).to_be_hidden()
 

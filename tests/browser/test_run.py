@@ -201,6 +201,7 @@ def test_a_helper_takes_a_piece_by_link_and_sees_the_same_minutes(chromium, phon
     expect(shared).to_contain_text("Chine")
     expect(shared.locator("svg.code")).to_be_visible()
     link = shared.get_by_role("textbox").input_value()
+    assert re.findall(r"run\.ran\.\d+\.step=(\w+)", link)[0] == "pour_putty"  # no longer than what bears on a window
     with fresh(chromium) as (other, _):
         other.clock.install(time=phone.evaluate("Date.now() / 1000"))
         other.goto(standing.url + "/plan/")
@@ -305,3 +306,72 @@ def test_the_way_of_a_piece_s_code_is_taken_off_the_helper_s_minutes(phone, stan
     own = phone.evaluate("Object.entries(localStorage).find(([name]) => name.endsWith('plan.part'))[1]")
     (life,) = [text for name, text in json.loads(own) if name == "life"]
     assert 320 <= json.loads(life)["age"] < 330
+
+
+SILENT = """(which) => {
+  const post = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = function (...asked) {
+    if (asked[0].text?.includes(which)) throw new Error("the engine is gone");
+    post.apply(this, asked);
+  };
+  window.well = () => { Worker.prototype.postMessage = post; };
+}"""
+
+
+def test_a_reading_of_a_run_that_cannot_be_is_told_and_nothing_moves(run):
+    to(run, "Resin")
+    steps(run, "actual").fill("much")
+    steps(run, "actual").press("Enter")
+    expect(steps(run, "wrong")).to_contain_text("type a number")
+    expect(steps(run, "part")).to_have_text("Resin")
+    steps(run, "actual").fill("77")
+    steps(run, "actual").press("Enter")
+    expect(steps(run, "part")).to_have_text("Hardener")
+    expect(steps(run, "wrong")).to_be_hidden()
+
+
+def test_a_tub_of_a_run_that_finds_no_answer_is_not_kept_and_one_that_was_kept_is_taken_back(run):
+    to(run, "Peel ply off from")
+    steps(run, "before").fill("500")
+    steps(run, "after").fill("440")
+    run.evaluate(SILENT, "thicken")
+    steps(run, "store").click()
+    expect(steps(run, "wrong")).to_contain_text("No answer")
+    assert run.evaluate(TUBS) == []
+    run.evaluate("well()")
+    steps(run, "store").click()
+    expect(steps(run, "under")).to_contain_text("own")
+    assert len(run.evaluate(TUBS)) == 1
+    run.clock.run_for(REST)
+    steps(run, "undo").click()
+    expect(steps(run, "putty")).to_be_visible()
+    expect(steps(run, "under")).not_to_contain_text("own")
+    assert run.evaluate(TUBS) == []
+    assert "batches" not in run.evaluate("localStorage['covemix.typed.pour'] ?? ''")
+
+
+def test_a_clock_that_was_set_ahead_is_reckoned_with_once_there_is_an_answer(run):
+    to(run, "Tool the cove")
+    before = seconds(run)
+    run.evaluate(SILENT, "timer")
+    run.clock.set_system_time(run.evaluate("Date.now() / 1000") + 180)
+    run.clock.run_for(3000)
+    assert seconds(run) > before - 60
+    run.evaluate("well()")
+    run.clock.run_for(1000)
+    until(run, f"""() => {{
+        const [minutes, seconds] = document.querySelector("[data-steps=left]").textContent.split(":");
+        return 60 * minutes + Number(seconds) <= {before - 180};
+    }}""")
+
+
+def test_a_piece_is_given_away_whole_where_what_stands_there_anyway_is_not_told(phone, standing):
+    phone.clock.install()
+    begin(phone, standing.url, TWO)
+    to(phone, "Clean the edges")
+    steps(phone, "leave").click()
+    phone.evaluate(SILENT, '"hand":"plan"')
+    phone.get_by_role("button", name="Give a piece to a helper").click()
+    phone.locator("[data-notice=hand]").get_by_role("button", name="Chine").click()
+    link = phone.locator("[data-notice=share]").get_by_role("textbox")
+    expect(link).to_have_value(re.compile("pieces.1.name=Chine.*run.part=2"))

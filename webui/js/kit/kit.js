@@ -62,7 +62,7 @@ export const keepTyped = async (form, pick, changed, refuse) => {
   if (!answer) return;
   if (answer.errors.length) {
     refuse(answer.errors.map(({ field, message }) => ({ field: field.replace(record, pick.name), message })));
-    form.elements.namedItem(answer.errors[0].field.replace(record, pick.name))?.focus?.();
+    form.elements.namedItem(answer.errors[0].field.replace(record, pick.name))?.focus();
     return;
   }
   const id = await keepThing({ record, typed, made: Date.now() });

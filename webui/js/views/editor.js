@@ -35,7 +35,7 @@ export const editing = (screen, main, keep, beside = []) => {
     if (wrong.length) {
       const field = form.elements.namedItem(wrong[0].field) ?? form.querySelector(`[data-error="${wrong[0].field}"]`);
       if (field) openAround(field);
-      field?.focus?.();
+      field?.focus();
       return;
     }
     const empty = answers.flatMap(([, answer]) => answer.lines).find((line) => line.name === "empty");
