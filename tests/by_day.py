@@ -22,6 +22,8 @@ ASKED = {
         "typed_over_a_built_in_row_it_stands_as_typed": 1},
     "browser/clock": {
         "one_tap_starts_a_clock_that_survives_a_reload": 1, "of_two_tabs_one_rings": 1,
+        "a_second_batch_like_the_first_has_a_clock_too": 1,
+        "a_pot_that_is_too_stiff_ends_with_its_own_time_in_the_log": 1,
         "of_two_pots_the_one_that_ends_first_stands_first_and_on_the_way_to_it": 2,
         "a_changed_phone_clock_is_said_and_the_earlier_alarm_counts": 1,
         "a_pot_that_cannot_be_told_leaves_the_others_ringing_and_can_be_ended": 1,
@@ -59,6 +61,7 @@ ASKED = {
         "a_first_visit_in_another_language_is_within_the_limit_too": 4,
         "a_part_that_could_not_be_fetched_is_said_and_the_next_tap_has_it": 3,
         "what_the_page_has_unpacked_is_not_unpacked_once_more": 1},
+    "browser/half_come": {},
     "browser/hosts": {},
     "browser/in_hand": {
         "the_minutes_of_a_running_pot_stand_on_every_screen_and_in_the_steps": 1, "a_reader_is_told_each_step": 1,
@@ -105,6 +108,9 @@ ASKED = {
         "rows_that_cannot_be_read_are_shown_and_kept_and_the_rest_stands": 1, "a_word_finds_a_batch": 1,
         "an_empty_batch_is_refused_in_words": 1, "a_batch_that_is_brought_back_takes_no_others_place": 1},
     "browser/made_up_kind": {},
+    "browser/midway": {
+        "steps_that_open_without_an_answer_say_so_and_the_next_tap_asks_again": 1,
+        "a_step_back_without_an_answer_takes_nothing_out_of_the_cup": 1},
     "browser/narrow": {
         "nothing_is_clipped_and_no_figure_breaks_from_its_unit": 48, "no_plain_english_is_left_on_a_page": 6,
         "a_list_and_a_name_stand_whole_in_their_field": 3},

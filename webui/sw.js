@@ -166,7 +166,11 @@ const made = async (cache, path) => {
   if (kept && (await sum(kept)) === kept.headers.get(SUM)) return kept;
   const bundle = await whole(cache, BUILD.bundle);
   if (!bundle) return undefined;
-  await part(cache, bundle);
+  try {
+    await part(cache, bundle);
+  } catch { // the phone is full: it is fetched
+    return undefined;
+  }
   return cache.match(at(path), { ignoreSearch: true });
 };
 

@@ -201,12 +201,19 @@ def with_a_scale(page):
     page.add_init_script(f"localStorage['covemix.choice'] ??= {json.dumps(json.dumps(kept))}")
 
 
-DEAF = """() => { Worker.prototype.postMessage = () => { throw new Error("the engine is gone"); }; }"""
+SILENT = """(word) => {
+  const post = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = function (...asked) {
+    if (asked[0]?.text?.includes(word)) throw new Error("the engine is gone");
+    return post.apply(this, asked);
+  };
+  window.well = () => { Worker.prototype.postMessage = post; };
+}"""
 
 
-def unanswered(page):
-    """The engine of this page answers nothing more."""
-    page.evaluate(DEAF)
+def unanswered(page, word=""):
+    """The engine of this page answers no question with that word in it, until the page's `well()`."""
+    page.evaluate(SILENT, word)
 
 
 def grow_old(page):

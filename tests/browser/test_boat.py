@@ -257,3 +257,56 @@ def test_without_signal_a_surface_goes_from_its_screen_into_the_boat(phone, serv
     assert phone.evaluate("document.documentElement.scrollWidth") <= 360
     phone.get_by_role("button", name="Share").click()
     expect(phone.get_by_label("Link", exact=True)).to_have_value(re.compile("surfaces.1.work=sheathe"))
+
+
+def test_the_kits_rolls_are_given_back_with_one_tap(boat):
+    expect(figure(boat, "putty")).to_be_visible()
+    boat.evaluate(ROLLS, OWN)
+    use, cut = (boat.get_by_role("button", name=name) for name in ("Cut from the kit's rolls", "All is cut"))
+    use.click()
+    expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text("5.04 m")
+    expect(use).to_be_hidden()
+    boat.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
+    expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(0)
+    expect(use).to_be_visible()
+    expect(cut).to_be_hidden()
+    boat.reload()
+    expect(use).to_be_visible()
+    expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(0)
+
+
+def test_what_hinders_the_cut_is_said_and_the_kits_rolls_stay_as_long(boat):
+    """A boat that is wrong somewhere, and one that needs nothing of these rolls."""
+    expect(figure(boat, "putty")).to_be_visible()
+    boat.evaluate(ROLLS, [{"name": "Thin cloth", "of": "cloth", "width": "1200 mm", "weight": "25", "length": "9 m"}])
+    boat.get_by_role("button", name="Cut from the kit's rolls").click()
+    cut, told = boat.get_by_role("button", name="All is cut"), boat.locator("[data-notice=cut]")
+    cut.click()
+    expect(told).to_contain_text("needs no roll from the kit")
+    boat.locator("[data-row='0'] summary").first.click()
+    boat.locator("[name='joints.0.thickness']").fill("0")
+    expect(boat.locator("[data-error='joints.0.thickness']")).to_contain_text("more than 0")
+    cut.click()
+    expect(told).to_contain_text("more than 0")
+    assert boat.evaluate(LENGTHS) == ["9 m"]
+
+
+COUNTED = """() => {
+  window.asked = 0;
+  Worker.prototype.postMessage = () => { window.asked += 1; throw new Error("the engine is gone"); };
+}"""
+
+
+def test_rolls_that_are_cut_from_stay_so_while_nothing_answers(boat):
+    """Another tab keeps a roll meanwhile: what stands here can be cut as soon as something answers again."""
+    expect(figure(boat, "putty")).to_be_visible()
+    boat.evaluate(ROLLS, OWN[:1])
+    boat.get_by_role("button", name="Cut from the kit's rolls").click()
+    cut = boat.get_by_role("button", name="All is cut")
+    expect(cut).to_be_visible()
+    boat.evaluate(COUNTED)
+    boat.evaluate(ROLLS, OWN[1:2])
+    boat.wait_for_function("() => window.asked > 1")
+    expect(cut).to_be_visible()
+    boat.locator("[name=spare]").evaluate("(one) => one.dispatchEvent(new Event('input', { bubbles: true }))")
+    expect(cut).to_be_visible()

@@ -5,7 +5,7 @@ import pytest
 from playwright.sync_api import expect
 
 from .conftest import drawn, figure
-from .test_kit import add, kit, shelf  # noqa: F401  (kit is a fixture)
+from .test_kit import FULL, add, kit, shelf  # noqa: F401  (kit is a fixture)
 
 SYSTEM = ("system.name=Harbour+mix&system.by_weight=100:44&system.pot_time=40+min&system.pot_mass=100+g"
           "&system.pot_temperature=20+C")
@@ -310,3 +310,85 @@ def test_own_timings_stay_with_figures_that_are_corrected_and_with_the_thing_the
     kit.reload()
     expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
     expect(own_timing(kit)).to_have_value("12")
+
+
+REFUSED = """for (const name of ["localStorage", "sessionStorage"]) {
+  Object.defineProperty(window, name, { get() { throw new DOMException("no", "SecurityError"); } });
+}"""
+
+
+@pytest.mark.parametrize("why", ["full", "refused"])
+def test_where_no_typed_text_can_be_kept_it_says_so_and_every_screen_works(phone, standing, why):
+    """Amount, system and own timings hold on their screen, and a thing is kept in the kit: that is another store."""
+    phone.goto(standing.url + "/manifest.webmanifest")
+    if why == "full":
+        phone.evaluate(FULL)
+    else:
+        phone.add_init_script(REFUSED)
+    phone.goto(standing.url)
+    phone.get_by_label("Amount", exact=True).fill("321")
+    expect(phone.locator("[data-notice=unkept-typed]")).to_contain_text("cannot save")
+    phone.get_by_role("combobox", name="Resin system", exact=True).select_option("2-1")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321, system="2-1"))
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    phone.get_by_role("link", name="Clock", exact=True).click()
+    own = phone.locator("[name='timings.0.after']")
+    phone.locator("summary", has_text="Own timings of this system").click()
+    own.fill("12")
+    phone.get_by_role("combobox", name="Resin system", exact=True).select_option("5-1")
+    expect(own).to_have_value("")
+    phone.get_by_role("button", name="Undo").click()
+    expect(own).to_have_value("12")
+    phone.get_by_role("link", name="Kit", exact=True).click()
+    shelf = phone.get_by_role("region", name="Scale", exact=True)
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    shelf.get_by_role("button", name="Add").click()
+    phone.locator("[name='scale.name']").fill("Bench scale")
+    phone.locator("[name='scale.step']").fill("1")
+    phone.get_by_role("button", name="Save", exact=True).click()
+    expect(shelf.locator(".entry")).to_contain_text("Bench scale")
+
+
+BROKEN = """() => {
+  for (const name of ["choice", "beside", "typed.pour", "answer.pour", "typed.kit", "told.lists.kit"]) {
+    localStorage.setItem(`covemix.${name}`, '{"cut sh');
+  }
+  sessionStorage.setItem("covemix.open.kit", '{"cut sh');
+}"""
+
+
+def test_typed_text_that_was_kept_half_is_left_out_and_the_next_is_kept_whole(phone, standing):
+    phone.goto(standing.url + "/manifest.webmanifest")
+    phone.evaluate(BROKEN)
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    phone.goto(standing.url)
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(240))
+    phone.get_by_label("Amount", exact=True).fill("321")
+    phone.get_by_role("combobox", name="Resin system", exact=True).select_option("2-1")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321, system="2-1"))
+    phone.reload()
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321, system="2-1"))
+
+
+def test_own_timings_of_typed_figures_stay_where_the_same_are_led_in_and_go_where_others_are(phone, standing):
+    """From Pour the clock of the system is started that both hold, and then of one that came by a link."""
+    opened(phone, standing.url + "/clock/")
+    phone.locator("[name=air]").fill("20")
+    phone.locator("summary", has_text="Resin system: figures").click()
+    for name, text in (("name", "Shed mix"), ("by_weight", "100:40"), ("pot_time", "40"), ("pot_mass", "100"),
+                       ("pot_temperature", "20")):
+        phone.locator(f"[name='system.{name}']").fill(text)
+    time_it(phone)
+    expect(figure(phone, "usable")).to_have_text("9 min")
+    phone.get_by_role("link", name="Pour", exact=True).click()
+    expect(system(phone).locator("option:checked")).to_have_text("Shed mix (as typed)")
+    start = phone.get_by_role("link", name="Start the clock")
+    start.click()
+    expect(phone.locator("[name='system.by_weight']")).to_have_value("100:40")
+    expect(own_timing(phone)).to_have_value("12")
+    opened(phone, standing.url + "/?" + SYSTEM)
+    start.click()
+    expect(phone.locator("[name='system.by_weight']")).to_have_value("100:44")
+    expect(own_timing(phone)).to_have_value("")

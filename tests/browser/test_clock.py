@@ -4,7 +4,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep, until
+from .conftest import figure, keep, unanswered, until
 
 JUMP = """(seconds) => { const real = Date.now; Date.now = () => real.call(Date) + seconds * 1000; }"""
 ADD = """async (pot) => {
@@ -434,3 +434,203 @@ def test_of_two_pots_the_one_that_ends_first_stands_first_and_on_the_way_to_it(p
     expect(phone.locator(".nav [data-minutes]")).to_have_attribute("data-minutes", re.compile("^(5:00|4:)"))
     phone.goto(standing.url + "/")
     expect(phone.locator(".nav [data-minutes]")).to_have_attribute("data-minutes", re.compile("^(5:00|4:)"))
+
+
+LOGGED = """async () => {
+    const { all } = await part("store/store.js");
+    return (await all("log")).map(({ typed }) => typed);
+}"""
+LINK_TOLD = "[data-notice=pot-link]"
+
+
+def test_a_pot_that_is_too_stiff_ends_with_its_own_time_in_the_log(clock, standing):
+    """The log learns from it, the form reckons with it, and a tap by mistake takes back both."""
+    warm(clock)
+    clock.get_by_role("link", name="Start the clock").click()
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile(":"))
+    clock.evaluate(JUMP, 17 * 60)
+    expect(clock.locator(".pot [data-line=clock_changed]")).to_contain_text("ahead")
+    clock.get_by_role("button", name="Too stiff").click()
+    expect(clock.locator(".pot")).to_have_count(0)
+    expect(clock.locator("[name='timings.0.said']")).to_have_value("gone")
+    expect(clock.locator("[name='timings.0.after']")).to_have_value(re.compile("^1[01].. s$"))
+    kept, = clock.evaluate(LOGGED)
+    assert kept["outcome"] == "stiff" and re.fullmatch("1[01].. s", kept["own_time"])
+    clock.locator("[data-notice=pot-ended]").get_by_role("button", name="Undo").click()
+    expect(clock.locator(".pot")).to_have_count(1)
+    clock.get_by_role("button", name="Too stiff").click()
+    expect(clock.locator(".pot")).to_have_count(0)
+    clock.goto(standing.url + "/log/")
+    expect(clock.locator(".entry")).to_have_count(1)
+    expect(clock.locator(".entry")).to_contain_text(re.compile(r"1[78]\smin"))
+
+
+def test_a_pot_that_cannot_be_ended_runs_on_and_is_in_the_log_once(phone, standing):
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(30, 60))
+    phone.locator(".pot-minutes").wait_for()
+    phone.evaluate("""() => {
+      const own = IDBObjectStore.prototype.delete;
+      IDBObjectStore.prototype.delete = function (...row) {
+        if (this.name === "pots") throw new DOMException("the disk fails", "UnknownError");
+        return own.apply(this, row);
+      };
+      window.well = () => { IDBObjectStore.prototype.delete = own; };
+    }""")
+    empty = phone.locator(".pot").get_by_role("button", name="Empty")
+    empty.click()
+    expect(phone.locator("[data-notice=store]")).to_contain_text("cannot save")
+    until(phone, f"({LOGGED})().then((kept) => kept.length === 0)")
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^2[89]:"))
+    phone.evaluate("well()")
+    empty.click()
+    expect(phone.locator(".pot")).to_have_count(0)
+    assert len(phone.evaluate(LOGGED)) == 1
+
+
+def test_a_tap_on_a_pot_that_gets_no_answer_says_so_and_the_next_tap_counts(clock):
+    """A timing is not kept unlooked at, the minutes are not set, and no air is taken."""
+    start_pot_of_the_kit(clock)
+    clock.evaluate(JUMP, 17 * 60)  # of the 22 minutes that a fifth kept back leaves
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^[45]:"))
+    unanswered(clock, "")
+    stiffening = clock.get_by_role("button", name="Stiffening")
+    stiffening.click()
+    expect(clock.locator("[data-notice=timing]")).to_contain_text("No answer")
+    for name, typed in (("The air has changed", "30"), ("Set what is left", "1:30")):
+        fold = clock.locator(".pot details", has_text=name)
+        fold.locator("summary").click()
+        fold.get_by_role("textbox").fill(typed)
+        fold.get_by_role("button", name="Use this").click()
+        expect(fold.locator(".error")).to_contain_text("No answer")
+    assert clock.evaluate(KEPT_TIMINGS) is None
+    clock.evaluate("well()")
+    stiffening.click()
+    expect(figure(clock, "usable").locator("..")).to_contain_text("from 1 own timing")
+    fold.get_by_role("button", name="Use this").click()
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^1:[0-3]."))
+
+
+def test_an_air_that_changes_twice_is_two_changes_of_its_pot(phone, standing):
+    phone.goto(standing.url + "/clock/")
+    timing = [["mass", "240 g"], ["in", "cup"], ["at", "18 °C"]]
+    phone.evaluate(ADD, pot_of(40, 300, timing=timing, system=[["system", "3-1"]]))
+    fold = phone.locator(".pot details", has_text="The air has changed")
+    for degrees in ("24", "32"):
+        fold.locator("summary").click()
+        fold.get_by_role("textbox").fill(degrees)
+        fold.get_by_role("button", name="Use this").click()
+        expect(fold).not_to_have_attribute("open", "")
+    phone.locator(".pot").get_by_role("button", name="Share").click()
+    link = phone.locator("[data-notice=share]").get_by_role("textbox", name="Link")
+    expect(link).to_have_value(re.compile("pot.changes.0.usable=.*pot.changes.1.usable="))
+    assert "pot.changes.2." not in link.input_value()
+
+
+def test_what_waits_for_its_air_waits_on_until_it_can_be_counted(phone, standing):
+    phone.goto(standing.url + "/?amount=200")
+    phone.get_by_role("link", name="Start the clock").click()
+    expect(phone.locator("[data-notice=waiting]")).to_be_visible()
+    unanswered(phone, '"timer"')
+    air = phone.get_by_label("Air temperature").first
+    air.fill("20")
+    expect(phone.locator("[data-move=heat] [data-lead]").first).to_be_visible()
+    expect(phone.locator(".pot")).to_have_count(0)
+    phone.evaluate("well()")
+    air.fill("")
+    expect(phone.locator("[data-error=air]")).to_be_visible()
+    air.fill("21")
+    expect(phone.locator(".pot-name")).to_contain_text("200 g at 21 °C")
+
+
+def test_a_pots_link_is_read_at_the_second_try(phone, standing):
+    phone.add_init_script("""const Real = Worker;
+      window.Worker = class extends Real {
+        constructor(...how) { super(...how); if (!window.well) throw new Error("no worker"); }
+      };""")
+    started = phone.evaluate("Math.floor(Date.now() / 1000) - 120")
+    phone.goto(f"{standing.url}/clock/?pot.started={started}&pot.duration=30&pot.batch=Batch+2")
+    again = phone.locator(LINK_TOLD).get_by_role("button", name="Try again")
+    again.wait_for()
+    phone.evaluate("window.well = true")
+    again.click()
+    expect(phone.locator(LINK_TOLD)).to_contain_text(re.compile(r"Batch 2: 2[78]\sminutes left"))
+
+
+def test_a_pots_link_that_holds_none_says_what_is_wrong_and_adds_nothing(phone, standing):
+    for pot, wrong in (("pot.started=100&pot.duration=soon", "Usable for: "), ("pot.duration=30", "Started: ")):
+        phone.goto(f"{standing.url}/clock/?{pot}")
+        expect(phone.locator(LINK_TOLD)).to_contain_text(f"{wrong}type a number")
+        expect(phone.locator(LINK_TOLD).get_by_role("button", name="Add this pot")).to_have_count(0)
+
+
+VOICE = """
+window.told = [];
+speechSynthesis.getVoices = () => [{ localService: true, lang: "en-GB" }];
+window.SpeechSynthesisUtterance = function (words) { this.words = words; };
+speechSynthesis.speak = ({ words }) => window.told.push(words);
+"""
+
+
+def test_pots_are_read_aloud_from_one_tap_to_the_next_and_the_choice_is_kept(phone, standing):
+    phone.add_init_script(VOICE)
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(30, 60))
+    phone.locator(".pot-minutes").wait_for()
+    key = phone.get_by_role("button", name="Read aloud", exact=True)
+    expect(key).to_have_attribute("aria-pressed", "false")
+    key.click()
+    expect(key).to_have_attribute("aria-pressed", "true")
+    told, = phone.evaluate("window.told")
+    assert re.search(r"240 g.*: 2[89]\sminutes left", told)
+    phone.reload()
+    expect(key).to_have_attribute("aria-pressed", "true")
+    phone.locator(".pot-minutes").wait_for()
+    key.click()
+    expect(key).to_have_attribute("aria-pressed", "false")
+    phone.reload()
+    phone.evaluate(ADD, pot_of(10, 10 * 60 + 5))
+    expect(phone.locator("[data-kind=ring]")).to_be_visible()
+    expect(key).to_have_attribute("aria-pressed", "false")
+    assert phone.evaluate("window.told") == []
+
+
+def test_the_link_of_a_pot_is_sent_or_copied(phone, standing):
+    """What is called off or refused at first stands there once more, marked where it is to be copied by hand."""
+    phone.context.grant_permissions(["clipboard-read", "clipboard-write"])
+    phone.add_init_script("""navigator.share = async ({ url }) => {
+      if (!window.sent) { window.sent = []; throw new DOMException("called off", "AbortError"); }
+      window.sent.push(url);
+    };
+    const write = navigator.clipboard.writeText;
+    navigator.clipboard.writeText = async () => {
+      navigator.clipboard.writeText = write;
+      throw new DOMException("no", "NotAllowedError");
+    };""")
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(30, 60))
+    told = phone.locator("[data-notice=share]")
+    share = phone.locator(".pot").get_by_role("button", name="Share")
+    share.click()
+    for _ in range(2):
+        told.get_by_role("button", name="Send").click()
+    share.click()
+    copy = told.get_by_role("button", name="Copy link")
+    copy.click()
+    until(phone, "document.activeElement.value?.includes('pot.started')")
+    marked = phone.evaluate("getSelection().toString()")
+    copy.click()
+    expect(told).to_contain_text("Link copied")
+    sent, = phone.evaluate("window.sent")
+    for link in (sent, marked, phone.evaluate("navigator.clipboard.readText()")):
+        assert link.startswith(standing.url + "/clock/?pot.started=") and "pot.duration=30+min" in link
+
+
+def test_a_second_batch_like_the_first_has_a_clock_too(phone, standing):
+    phone.goto(standing.url + "/clock/")
+    phone.get_by_label("Air temperature").first.fill("20")
+    for place, amount in enumerate((200, 200, 150)):
+        phone.goto(f"{standing.url}/?amount={amount}")
+        phone.get_by_role("link", name="Start the clock").click()
+        expect(phone.locator(".pot")).to_have_count(place + 1)
+    expect(phone.locator(".pot-name", has_text="200 g")).to_have_count(2)

@@ -3,6 +3,7 @@ import pytest
 from playwright.sync_api import expect
 
 from .conftest import drawn, figure, keep, until
+from .test_kit import FAILING
 
 ADD = """async (typed) => {
   const { put, read } = await part("store/store.js");
@@ -99,3 +100,45 @@ def test_without_pots_the_page_of_a_phone_that_let_go_names_none_and_makes_no_st
     expect(later.get_by_text("Open Covemix once with a connection")).to_be_visible()
     assert "pot" not in later.locator("body").inner_text()
     assert later.evaluate("indexedDB.databases()") == []
+
+
+def test_a_pot_counts_on_where_nothing_more_can_be_written_down(phone, standing):
+    """What is kept of it every few seconds is missed, the next is tried, and nobody is troubled with it."""
+    phone.clock.install()
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(POT, {})
+    minutes = phone.locator(".pot-minutes")
+    expect(minutes).not_to_be_empty()
+    phone.evaluate(FAILING, "pots")
+    for count in (1, 2):
+        before = minutes.text_content()
+        phone.clock.run_for(6_000)
+        phone.wait_for_function("(count) => window.failed >= 2 * count", arg=count)  # each is tried twice
+        expect(minutes).not_to_have_text(before)
+    expect(phone.locator("[data-notice=store]")).to_have_count(0)
+
+
+DEAF = """const { addEventListener } = IDBDatabase.prototype;
+IDBDatabase.prototype.addEventListener = function (name, ...more) {
+  if (name !== "versionchange") addEventListener.call(this, name, ...more);
+};"""
+NEWER = """() => new Promise((done) => {
+  const asked = indexedDB.open("covemix", 99);
+  asked.onblocked = () => done("waits");
+  asked.onsuccess = () => { asked.result.close(); done("opened"); };
+})"""
+
+
+def test_a_page_that_is_put_away_holds_nobody_up_and_keeps_things_when_it_is_back(phone, standing):
+    """Put away, as a browser does it, it hears nothing: a newer Covemix in another tab would wait for it."""
+    phone.add_init_script(DEAF)
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    for count in (1, 2):
+        phone.evaluate("dispatchEvent(new PageTransitionEvent('pagehide', { persisted: true }))")
+        phone.evaluate(ADD, {"name": f"Mix {count}", "by_weight": "100:40"})
+        expect(phone.locator(".entry-name").last).to_have_text(f"Mix {count}")
+    phone.evaluate("dispatchEvent(new PageTransitionEvent('pagehide', { persisted: true }))")
+    other = phone.context.new_page()
+    other.goto(standing.url + "/manifest.webmanifest")
+    assert other.evaluate(NEWER) == "opened"

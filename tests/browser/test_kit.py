@@ -1,4 +1,6 @@
 """Kit: own things kept, changed, copied, removed and brought back; what this phone is set to; a store that fails."""
+import csv
+import io
 import json
 import re
 
@@ -6,7 +8,7 @@ import pytest
 from covemix.server.pages import PAGES
 from playwright.sync_api import expect
 
-from .conftest import drawn, figure, grow_old
+from .conftest import drawn, figure, grow_old, keep, unanswered
 
 SCHEMA_1 = """(typed) => new Promise((done, failed) => {
   const asked = indexedDB.open("covemix", 1);
@@ -485,3 +487,290 @@ def test_two_tabs_that_change_one_thing_lose_nothing_of_either(kit, standing):
         expect(page.locator("[name='system.lot']")).to_have_value("A 12")
         expect(page.locator("[name='system.tolerance']")).to_have_value("3 %")
         page.get_by_role("button", name="Cancel", exact=True).click()
+
+
+def test_the_undo_of_a_copy_takes_the_copy_away_and_nothing_else(kit):
+    add(kit)
+    mine = shelf(kit, "Resin system").locator(".entry")
+    mine.get_by_role("button", name="Copy").click()
+    expect(mine.locator(".entry-name")).to_have_text(["Shed mix", "Shed mix, copy"])
+    kit.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
+    expect(mine.locator(".entry-name")).to_have_text(["Shed mix"])
+    assert names(kit) == ["Shed mix"]
+
+
+@pytest.mark.parametrize(("key", "stays"), [("Add to mine", ["Mine", "In the file"]), ("Replace all", ["In the file"])])
+def test_a_file_that_was_brought_back_is_taken_back_where_it_is_said(kit, key, stays):
+    add(kit, name="In the file")
+    entries = kit.locator(".entry-name")
+    expect(entries).to_have_count(1)
+    saved = exported(kit)
+    kit.locator(".entry").get_by_role("button", name="Remove").click()
+    expect(entries).to_have_count(0)
+    add(kit, name="Mine")
+    expect(entries).to_have_text(["Mine"])
+    choose(kit, saved)
+    kit.get_by_role("button", name=key).click()
+    expect(entries).to_have_count(len(stays))
+    assert sorted(names(kit)) == sorted(stays)
+    kit.locator("[data-notice=import]").get_by_role("button", name="Undo").click()
+    expect(entries).to_have_text(["Mine"])
+    assert names(kit) == ["Mine"]
+    expect(kit.get_by_role("button", name="Undo the newest")).to_be_hidden()
+
+
+# a disk that fails in the midst of a step, at what is written into one of the stores
+FAILING = """(store) => {
+  const { put } = IDBObjectStore.prototype;
+  window.failed = 0;
+  IDBObjectStore.prototype.put = function (...row) {
+    const asked = put.apply(this, row);
+    if (this.name === store) {
+      window.failed += 1;
+      this.transaction.abort();
+    }
+    return asked;
+  };
+}"""
+
+
+def test_a_file_that_comes_in_by_half_is_not_brought_back_at_all(kit):
+    """Its kit is in when its log fails: the kit stays as it was, and what was done is not said to be done."""
+    add(kit, name="In the file")
+    expect(kit.locator(".entry")).to_have_count(1)
+    kit.evaluate(LOGGED)
+    saved = exported(kit).replace(b"Shed mix", b"In the file").replace(b"Seam", b"Other seam")
+    kit.locator(".entry").get_by_role("button", name="Change").click()
+    kit.locator("[name='system.name']").fill("Mine")
+    kit.get_by_role("button", name="Save", exact=True).click()
+    expect(kit.locator(".entry-name")).to_have_text(["Mine"])
+    choose(kit, saved)
+    kit.evaluate(FAILING, "log")
+    kit.get_by_role("button", name="Replace all").click()
+    expect(kit.locator("[data-notice=store]")).to_contain_text("cannot save")
+    expect(kit.locator("[data-notice=import]")).to_have_count(0)
+    expect(kit.locator("[data-preview]")).to_be_visible()  # to be tried again
+    kit.locator("[data-notice=store]").get_by_role("button", name="Close").click()
+    assert names(kit) == ["Mine"]
+
+
+def test_a_store_that_cannot_be_read_makes_no_file_and_takes_none_in(kit):
+    """An empty file would pass for a copy."""
+    add(kit)
+    saved = exported(kit)
+    kit.add_init_script("indexedDB.open = () => { throw new DOMException('no', 'SecurityError'); };")
+    kit.reload()
+    copies(kit)
+    told = kit.locator("[data-notice=store]")
+    expect(told).to_contain_text("cannot save")
+    made = []
+    kit.on("download", lambda file: made.append(file.suggested_filename))
+    kit.locator("[data-export]").click()
+    expect(told).to_contain_text("could not be read. Nothing was saved")
+    told.get_by_role("button", name="Close").click()
+    kit.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
+    expect(told).to_contain_text("could not be read. Nothing was saved")
+    expect(kit.locator("[data-preview]")).to_be_hidden()
+    expect(kit.locator("[data-imports]")).to_be_hidden()
+    assert made == []
+
+
+def test_a_file_is_looked_at_and_brought_back_where_nothing_answers(kit):
+    """Its pot has the name that was typed, and is not taken for one that is over."""
+    kit.evaluate(RUNS, ["Bow", 90_000])
+    add(kit)
+    saved = exported(kit)
+    kit.evaluate("""async () => {
+      const { read, remove } = await part("store/store.js");
+      for (const store of ["kit", "pots"]) for (const { id } of await read(store)) await remove(store, id);
+    }""")
+    expect(kit.locator(".entry")).to_have_count(0)
+    unanswered(kit)
+    choose(kit, saved)
+    for way in ("add", "replace"):
+        expect(kit.locator(f"[data-preview-{way}]")).to_contain_text("Added: 1 kit item (Shed mix)")
+        expect(kit.locator(f"[data-preview-{way}]")).to_contain_text("Added: 1 running pot (90 g, Bow, started")
+    kit.get_by_role("button", name="Add to mine").click()
+    expect(kit.locator(".entry")).to_contain_text("Shed mix")
+    assert places(kit) == ["Bow"]
+
+
+def test_putty_batches_of_a_file_are_named_by_their_filler(kit):
+    """A built-in one by its words, as its pick has them, one's own by its name."""
+    silica = kit.locator("[data-pick=filler] option[value]:not([value=''])").first
+    key, label = silica.get_attribute("value"), silica.text_content().strip()
+    assert key != label
+    row = {"kind": "putty", "when": 1, "mixed": "100 g", "before": "200 g", "after": "180 g", "came_out": "right"}
+    file = {"format": "covemix", "schema": 2, "log": [
+        {**row, "id": 1, "filler": key}, {**row, "id": 2, "filler": "Own dust"}]}
+    choose(kit, json.dumps(file).encode())
+    expect(kit.locator("[data-preview-add]")).to_contain_text(f"Added: 2 log entries ({label}; Own dust)")
+
+
+LAID = """async () => {
+  const { put } = await part("store/store.js");
+  const { logBatch } = await part("kit/log.js");
+  await put("kit", { record: "people", typed: { name: "Two of us", hands: "2" }, made: 1 });
+  await logBatch({ typed: { what: "Keel", crew: "Two of us", laid: "5.00 m", roll: "10 min" } });
+}"""
+
+
+def test_people_with_batches_in_the_log_stand_in_the_kit_also_where_nothing_answers(kit):
+    kit.evaluate(LAID)
+    mine = shelf(kit, "People").locator(".entry")
+    expect(mine).to_have_count(1)
+    grow_old(kit)
+    kit.reload()
+    expect(mine).to_contain_text("Two of us")
+    expect(mine).to_contain_text("could not be calculated")
+    expect(mine.get_by_role("button", name="Use my rates")).to_have_count(0)
+
+
+def test_the_page_for_programs_is_opened_once_it_can_be_had(kit):
+    """The signal is gone, a server says no, and then it answers."""
+    link, address, told = kit.get_by_role("link", name="Use from a program"), "**/reference/", kit.locator(
+        "[data-notice=unfetched]")
+    for answer in (lambda route: route.abort(), lambda route: route.fulfill(status=503, body="busy")):
+        kit.route(address, answer)
+        link.click()
+        expect(told).to_contain_text("Try again with a connection")
+        expect(kit.get_by_role("heading", level=1)).to_have_text("Kit")
+        told.get_by_role("button", name="Close").click()
+        kit.unroute(address)
+    link.click()
+    expect(kit.get_by_role("heading", level=1)).to_contain_text("the API")
+
+
+# no more than a few letters can be kept beside the store
+FULL = """() => {
+  for (const place of [localStorage, sessionStorage]) {
+    let more = "x".repeat(1 << 20);
+    for (let count = 0; more; count += 1) {
+      try { place.setItem(`filler.${count}`, more); } catch { more = more.slice(0, more.length >> 1); }
+    }
+  }
+}"""
+
+
+def test_a_list_stands_there_where_its_room_cannot_be_kept(phone, standing):
+    phone.goto(standing.url + "/manifest.webmanifest")
+    phone.evaluate(FULL)
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    add(phone)
+    expect(shelf(phone, "Resin system").locator(".entry")).to_contain_text("Parts by weight: 100:40")
+    assert phone.evaluate("localStorage['covemix.told.lists.kit']") is None
+
+
+def test_own_rates_that_cannot_be_written_down_are_not_said_to_be(kit):
+    kit.evaluate(LAID)
+    mine = shelf(kit, "People").locator(".entry")
+    kit.evaluate(FAILING, "kit")
+    mine.get_by_role("button", name="Use my rates").click()
+    expect(kit.locator("[data-notice=store]")).to_contain_text("cannot save")
+    expect(kit.locator("[data-notice=kit]")).to_have_count(0)
+    kit.reload()
+    expect(mine.get_by_role("button", name="Use my rates")).to_be_visible()
+
+
+MANY = """async (count) => {
+  const { put } = await part("store/store.js");
+  for (let place = 1; place <= count; place += 1) {
+    await put("log", { kind: "poured", when: Date.UTC(2026, 5, 1) + place * 60_000, pairs: [],
+      typed: { what: `Batch no. ${place}` } });
+  }
+}"""
+
+
+def test_a_log_of_more_batches_than_one_question_takes_is_one_table(phone, standing):
+    """One heading, and each batch once, newest first."""
+    phone.goto(standing.url + "/safety/")
+    phone.evaluate(MANY, 205)
+    phone.goto(standing.url + "/log/")
+    expect(phone.locator(".entry").first).to_contain_text("Batch no. 205")
+    with phone.expect_download() as got:
+        phone.get_by_role("button", name="Save as a table").click()
+    rows = list(csv.reader(io.StringIO(got.value.path().read_text(encoding="utf-8-sig"))))
+    place = rows[0].index("What was poured")
+    assert [row[place] for row in rows[1:]] == [f"Batch no. {count}" for count in range(205, 0, -1)]
+
+
+def test_what_cannot_be_kept_as_it_is_typed_stays_typed_and_is_asked_for_at_its_field(phone, standing):
+    """A system without a name: none is in the kit, and what was typed is not lost."""
+    phone.goto(standing.url)
+    expect(phone.locator("[data-form].live")).to_be_attached()
+    phone.get_by_text("Resin system: figures").click()
+    phone.locator("[name='system.by_weight']").fill("100:44")
+    phone.get_by_role("button", name="Save in the kit").first.click()
+    asked = phone.locator("[data-error='system.name']")
+    expect(asked).to_be_visible()
+    expect(phone.locator("[name='system.name']")).to_be_focused()
+    expect(phone.locator("[name='system.by_weight']")).to_have_value("100:44")
+    expect(phone.locator("[data-notice=kit]")).to_have_count(0)
+    phone.keyboard.type("Harbour mix")
+    expect(asked).to_have_count(0)
+    phone.get_by_role("button", name="Save in the kit").first.click()
+    expect(phone.get_by_role("combobox", name="Resin system", exact=True).locator("option:checked")).to_have_text(
+        "Harbour mix")
+
+
+def test_what_was_kept_on_one_screen_and_is_undone_on_another_is_chosen_nowhere(phone, standing):
+    phone.goto(standing.url)
+    expect(phone.locator("[data-form].live")).to_be_attached()
+    phone.get_by_text("Resin system: figures").click()
+    for name, text in (("name", "Harbour mix"), ("by_weight", "100:44")):
+        phone.locator(f"[name='system.{name}']").fill(text)
+    phone.get_by_role("button", name="Save in the kit").first.click()
+    phone.get_by_role("link", name="Kit", exact=True).click()
+    mine = shelf(phone, "Resin system").locator(".entry")
+    expect(mine).to_have_count(1)
+    phone.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
+    expect(mine).to_have_count(0)
+    phone.get_by_role("link", name="Clock", exact=True).click()
+    expect(phone.locator("[data-form].live [data-pick=system]")).to_have_value("3-1")
+
+
+def test_a_copy_is_undone_also_where_nothing_can_be_read_at_that_time(kit):
+    add(kit)
+    mine = shelf(kit, "Resin system").locator(".entry")
+    expect(mine).to_have_count(1)
+    kit.evaluate("""() => {
+      IDBObjectStore.prototype.getAll = () => { throw new DOMException("no", "UnknownError"); };
+    }""")
+    mine.get_by_role("button", name="Copy").click()
+    kit.locator("[data-notice=store]").get_by_role("button", name="Close").click()
+    kit.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
+    expect(kit.locator("[data-notice=kit]")).to_have_count(0)
+    kit.reload()
+    expect(mine.locator(".entry-name")).to_have_text(["Shed mix"])
+
+
+def test_the_page_for_programs_is_read_also_on_a_phone_that_has_no_room_for_it(phone, served):
+    keep(phone, served.url)
+    phone.goto(served.url + "/kit/")
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    phone.evaluate("""() => {
+      Cache.prototype.put = async () => { throw new DOMException("no", "QuotaExceededError"); };
+    }""")
+    phone.get_by_role("link", name="Use from a program").click()
+    expect(phone.get_by_role("heading", level=1)).to_contain_text("the API")
+
+
+def test_what_is_wrong_with_a_figure_that_no_field_shows_is_said_all_the_same(phone, standing):
+    """A batch of the log has figures that nobody types; one that came in by a file may be out of bounds."""
+    phone.goto(standing.url + "/log/")
+    phone.evaluate("""async () => (await part("kit/log.js")).logBatch({ typed: { what: "Seam", used: "4000 min" } })""")
+    phone.get_by_role("button", name="Change").click()
+    expect(phone.locator("[data-status]")).to_contain_text("type 0 to 2880 min")
+    expect(phone.get_by_label("What was poured")).to_have_value("Seam")
+    expect(phone.locator("[data-error]")).to_have_count(0)
+
+
+def test_the_page_for_programs_opens_on_a_full_phone_that_keeps_the_app(phone, served):
+    keep(phone, served.url)
+    phone.goto(served.url + "/kit/")
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    tools = phone.context.new_cdp_session(phone)
+    tools.send("Storage.overrideQuotaForOrigin", {"origin": served.url, "quotaSize": 1})
+    phone.get_by_role("link", name="Use from a program").click()
+    expect(phone.get_by_role("heading", level=1)).to_contain_text("the API")

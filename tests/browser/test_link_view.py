@@ -4,7 +4,7 @@ from urllib.parse import urlencode
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import drawn, figure, keep
+from .conftest import drawn, figure, grow_old, keep
 
 TYPED = "Object.entries(localStorage).filter(([name]) => /typed|answer/.test(name)).join()"
 KEPT = "localStorage['covemix.typed.pour'] ?? ''"
@@ -148,3 +148,39 @@ def test_the_units_of_a_link_go_with_it(phone, standing):
     phone.get_by_role("button", name="Undo").click()
     expect(phone.locator("[data-form]")).to_have_attribute("data-units", "metric")
     assert phone.evaluate("localStorage['covemix.set.units']") == ""
+
+
+def test_a_link_that_could_not_be_checked_is_answered_by_the_next_tap_with_a_connection(mine, served):
+    """A phone that lacks the engine by now: the server answers, as soon as it is there."""
+    grow_old(mine)
+    served.stop()
+    mine.goto(served.url + "/?amount=200")
+    notice = mine.locator("[data-notice=link]")
+    expect(notice).to_contain_text("could not be checked")
+    expect(amount(mine)).to_have_value("321")
+    mine.locator("[data-notice=engine]").get_by_role("button", name="Close").click()  # the newest lies before it
+    served.start()
+    notice.get_by_role("button", name="Try again").click()
+    expect(figure(mine, "drawn_b")).to_have_text(drawn(200))
+    expect(amount(mine)).to_have_value("200")
+    assert '"321"' in mine.evaluate(KEPT)
+
+
+# a browser that has heard too much of one page's address lately takes no more of it
+WEARY = """() => {
+  const { replaceState } = history;
+  window.rested = () => { history.replaceState = replaceState; };
+  history.replaceState = () => { throw new DOMException("", "SecurityError"); };
+}"""
+
+
+def test_what_is_typed_over_a_link_counts_though_the_address_does_not_take_it(phone, standing):
+    phone.goto(standing.url + "/?amount=200")
+    expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
+    phone.evaluate(WEARY)
+    amount(phone).fill("205")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(205))
+    expect(phone.locator("[data-notice=unkept-typed]")).to_have_count(0)
+    phone.evaluate("window.rested()")
+    phone.get_by_role("button", name="Use these").click()
+    assert '"205"' in phone.evaluate(KEPT)

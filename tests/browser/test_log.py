@@ -1,6 +1,7 @@
 """Log: batches written down, found again, drawn against the label, saved as a table."""
 import csv
 import io
+import re
 
 import pytest
 from playwright.sync_api import expect
@@ -268,3 +269,44 @@ def test_a_batch_comes_off_the_shelf_and_back_with_its_entry(phone, standing):
     until(phone, f"({LEFT})().then((left) => left[1] === '800.0 g : 300.0 g')")
     phone.get_by_role("button", name="Undo").click()
     until(phone, f"({LEFT})().then((left) => left[1] === '620.0 g : 240.0 g')")
+
+
+def test_a_batch_is_taken_back_also_where_its_shelf_cannot_be_reckoned(phone, standing):
+    """What is left is the engine's word: without it the figure stays, and the batch can still be brought back."""
+    phone.goto(standing.url + "/log/")
+    phone.evaluate(SHELF)
+    phone.evaluate(POURED, "400 g")
+    expect(phone.locator(".entry")).to_have_count(1)
+    unanswered(phone)
+    phone.locator(".entry").get_by_role("button", name="Remove").click()
+    expect(phone.locator("[data-notice=log]").get_by_role("button", name="Undo")).to_be_visible()
+    expect(phone.locator(".entry")).to_have_count(0)
+    assert phone.evaluate(LEFT) == ["2000 g : 900 g", "500.0 g : 200.0 g", "50 g : 50 g"]
+
+
+def test_units_that_are_switched_while_the_log_is_on_its_way_are_those_it_comes_in(phone, standing):
+    held = []
+    phone.goto(standing.url + "/kit/")
+    phone.evaluate(POURED, "400 g")
+    phone.route("**/log/", lambda route: held.append(route))
+    with phone.expect_response("**/views/log*"), phone.expect_request("**/log/"):
+        phone.locator("main [data-to=log]").click()
+    other = phone.context.new_page()
+    other.goto(standing.url + "/joint/")
+    other.get_by_text("Units", exact=True).first.click()
+    other.locator("[name=units]").select_option("us")
+    phone.wait_for_function("() => localStorage['covemix.set.units'] === 'us'")
+    held[0].continue_()
+    expect(phone.locator(".entry")).to_contain_text("14.1")
+
+
+def test_a_batch_with_a_figure_that_no_field_shows_says_why_it_cannot_be_kept(log):
+    log.evaluate("""async () => {
+      const { put } = await part("store/store.js");
+      const typed = { what: "From a file", used: "4000 min" };
+      await put("log", { kind: "poured", when: Date.now(), typed, pairs: [] });
+    }""")
+    log.reload()
+    log.locator(".entry", has_text="From a file").get_by_role("button", name="Change").click()
+    log.get_by_role("button", name="Save", exact=True).click()
+    expect(log.locator("[data-notice=unsaved]")).to_contain_text(re.compile(r"type 0 to 2880\smin"))

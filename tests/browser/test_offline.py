@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import drawn, figure, keep, until
+from .conftest import drawn, figure, fresh, keep, until
 
 
 @pytest.fixture(params=["server killed", "network off"])
@@ -104,3 +104,58 @@ def test_an_engine_that_does_not_start_leaves_the_server_to_answer(phone, served
     expect(figure(phone, "drawn_b")).to_be_hidden()
     phone.get_by_role("button", name="Work it out").click()
     expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
+
+
+def test_a_screen_whose_script_did_not_come_is_opened_as_a_page_of_its_own(chromium, standing):
+    """Where nothing is kept, and a browser that remembers a script that failed once on its page asks for it no more."""
+    pages = []
+
+    def script(route):
+        if pages:
+            route.continue_()
+        else:
+            route.abort()
+
+    with fresh(chromium, service_workers="block") as (phone, _):
+        phone.goto(standing.url)
+        expect(figure(phone, "drawn_b")).to_be_visible()
+        phone.route("**/js/views/kit.js", script)
+        phone.on("request", lambda request: pages.append(request.url) if request.is_navigation_request() else None)
+        phone.get_by_role("link", name="Kit", exact=True).click()
+        expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+        assert pages == [standing.url + "/kit/"]
+
+
+HALVED = """() => {
+  const kept = JSON.parse(localStorage["covemix.answer.pour"]);
+  delete kept.answer.answers;
+  localStorage["covemix.answer.pour"] = JSON.stringify(kept);
+}"""
+
+
+def test_an_answer_that_was_not_kept_whole_is_asked_anew(phone, standing):
+    phone.goto(standing.url)
+    phone.get_by_label("Amount", exact=True).fill("321")
+    expect(phone.locator("[data-status]")).to_contain_text(drawn(321))
+    phone.evaluate(HALVED)
+    phone.reload()
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
+
+
+def test_where_the_copy_was_passed_over_another_language_is_taken_all_the_same(phone, served):
+    """A page that was loaded anew past its copy has none that answers it; the new one takes its place."""
+    keep(phone, served.url)
+    phone.get_by_label("Amount", exact=True).fill("321")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
+    phone.get_by_role("link", name="Kit", exact=True).click()
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    session = phone.context.new_cdp_session(phone)
+    session.send("Page.reload", {"ignoreCache": True})
+    phone.wait_for_function("navigator.serviceWorker.controller === null")
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    phone.locator("[name=set-language][value=de]").click(force=True)
+    expect(phone.locator("html[lang=de]")).to_be_attached()
+    served.stop()
+    phone.goto(served.url)
+    expect(phone.locator("html[lang=de]")).to_be_attached()
+    expect(phone.locator("[name=amount]")).to_have_value("321")

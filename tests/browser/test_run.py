@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, fresh, keep, until
+from .conftest import figure, fresh, keep, unanswered, until
 
 SEAM = ("/plan/?temperature=20&start=9:00&pieces.0.name=Keel&pieces.0.length=2.4&pieces.0.putty=57&pieces.0.wet=39"
         "&scale.id=0.1g&long=whole")
@@ -308,16 +308,6 @@ def test_the_way_of_a_piece_s_code_is_taken_off_the_helper_s_minutes(phone, stan
     assert 320 <= json.loads(life)["age"] < 330
 
 
-SILENT = """(which) => {
-  const post = Worker.prototype.postMessage;
-  Worker.prototype.postMessage = function (...asked) {
-    if (asked[0].text?.includes(which)) throw new Error("the engine is gone");
-    post.apply(this, asked);
-  };
-  window.well = () => { Worker.prototype.postMessage = post; };
-}"""
-
-
 def test_a_reading_of_a_run_that_cannot_be_is_told_and_nothing_moves(run):
     to(run, "Resin")
     steps(run, "actual").fill("much")
@@ -334,7 +324,7 @@ def test_a_tub_of_a_run_that_finds_no_answer_is_not_kept_and_one_that_was_kept_i
     to(run, "Peel ply off from")
     steps(run, "before").fill("500")
     steps(run, "after").fill("440")
-    run.evaluate(SILENT, "thicken")
+    unanswered(run, "thicken")
     steps(run, "store").click()
     expect(steps(run, "wrong")).to_contain_text("No answer")
     assert run.evaluate(TUBS) == []
@@ -353,7 +343,7 @@ def test_a_tub_of_a_run_that_finds_no_answer_is_not_kept_and_one_that_was_kept_i
 def test_a_clock_that_was_set_ahead_is_reckoned_with_once_there_is_an_answer(run):
     to(run, "Tool the cove")
     before = seconds(run)
-    run.evaluate(SILENT, "timer")
+    unanswered(run, "timer")
     run.clock.set_system_time(run.evaluate("Date.now() / 1000") + 180)
     run.clock.run_for(3000)
     assert seconds(run) > before - 60
@@ -370,8 +360,22 @@ def test_a_piece_is_given_away_whole_where_what_stands_there_anyway_is_not_told(
     begin(phone, standing.url, TWO)
     to(phone, "Clean the edges")
     steps(phone, "leave").click()
-    phone.evaluate(SILENT, '"hand":"plan"')
+    unanswered(phone, '"hand":"plan"')
     phone.get_by_role("button", name="Give a piece to a helper").click()
     phone.locator("[data-notice=hand]").get_by_role("button", name="Chine").click()
     link = phone.locator("[data-notice=share]").get_by_role("textbox")
     expect(link).to_have_value(re.compile("pieces.1.name=Chine.*run.part=2"))
+
+
+def test_a_tub_of_a_filler_typed_without_a_name_is_kept_as_pour_knows_it(phone, standing):
+    phone.clock.install()
+    phone.goto(standing.url + "/?thicken=yes&filler.doses=8:15:25:38:50&filler.density=1.3&filler.loose=0.3")
+    phone.get_by_role("button", name="Use these").click()
+    expect(phone.locator("[data-notice=link] [data-act]", has_text="Use these")).to_have_count(0)
+    begin(phone, standing.url)
+    to(phone, "Peel ply off from")
+    steps(phone, "before").fill("500")
+    steps(phone, "after").fill("440")
+    steps(phone, "store").click()
+    expect(steps(phone, "under")).to_contain_text("own")
+    assert [tub["filler"] for tub in phone.evaluate(TUBS)] == ["typed"]

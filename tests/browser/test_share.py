@@ -9,7 +9,7 @@ import zxingcpp
 from PIL import Image
 from playwright.sync_api import expect
 
-from .conftest import CHROMIUM, FLAGS, drawn, figure, fresh, keep, open_share
+from .conftest import CHROMIUM, FLAGS, drawn, figure, fresh, grow_old, keep, open_share, unanswered
 
 
 @pytest.fixture
@@ -314,3 +314,176 @@ def test_a_desk_shows_the_code_that_is_too_dense_for_a_phone(chromium, standing)
         wide, whole = module(page)
         assert wide >= 3.79 and whole
         assert read_code(page) == page.get_by_label("Link", exact=True).input_value()
+
+
+def said(page):
+    return page.locator("[data-said]")
+
+
+CLIPBOARD = "navigator.clipboard.readText()"
+
+
+def test_the_link_and_the_words_are_copied_whole(sheet):
+    sheet.context.grant_permissions(["clipboard-read", "clipboard-write"])
+    link = sheet.get_by_label("Link", exact=True).input_value()
+    sheet.get_by_role("button", name="Copy link").click()
+    expect(said(sheet)).to_have_text("Link copied. It holds the values and opens without signal.")
+    assert sheet.evaluate(CLIPBOARD) == link
+    sheet.get_by_role("button", name="Copy as words").click()
+    expect(said(sheet)).to_have_text("Text copied.")
+    words = sheet.evaluate(CLIPBOARD)
+    assert re.search(r"^Hardener\b.*: " + re.escape(drawn(187)), words.replace("\u00a0", " "), re.MULTILINE)
+    assert words.splitlines()[-1] == link
+
+
+MARKED = """() => {
+  const { value, selectionStart, selectionEnd } = document.activeElement;
+  return value?.slice(selectionStart, selectionEnd) || getSelection().toString();
+}"""
+
+
+def test_what_a_browser_will_not_copy_stands_marked_to_be_copied_by_hand(sheet):
+    """As on plain http, where there is no clipboard."""
+    sheet.evaluate("delete Navigator.prototype.clipboard")
+    link = sheet.get_by_label("Link", exact=True).input_value()
+    words = rf"^Hardener\b.*: {drawn(187)}"
+    for key, marked in (("Copy as words", words), ("Copy link", f"^{re.escape(link)}$")):
+        sheet.get_by_role("button", name=key).click()
+        expect(said(sheet)).to_have_text("Copy the marked text above.")
+        assert re.search(marked, sheet.evaluate(MARKED).replace("\u00a0", " "), re.MULTILINE)
+    expect(sheet.get_by_label("Link", exact=True)).to_have_value(link)
+
+
+# the phone's own sheet, which gets what is sent or ends with an error of that name
+SENDS = """window.sent = [];
+window.fails = "";
+navigator.share = async (what) => {
+  if (window.fails) throw new DOMException("", window.fails);
+  window.sent.push(what);
+};"""
+
+
+def test_the_link_is_sent_by_the_phones_own_sheet_and_copied_where_that_fails(phone, standing):
+    """Whoever closes that sheet again has changed their mind: nothing is copied."""
+    phone.context.grant_permissions(["clipboard-read", "clipboard-write"])
+    phone.add_init_script(SENDS)
+    phone.goto(standing.url)
+    phone.get_by_label("Amount", exact=True).fill("187")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(187))
+    open_share(phone)
+    link = phone.get_by_label("Link", exact=True).input_value()
+    send = phone.get_by_role("button", name="Send")
+    send.click()
+    phone.wait_for_function("() => window.sent.length")
+    assert [sent["url"] for sent in phone.evaluate("window.sent")] == [link]
+    phone.evaluate("navigator.clipboard.writeText('of before')")
+    for fails, told, copied in (("AbortError", "", "of before"), ("NotAllowedError", "Link copied.", link)):
+        phone.evaluate("(name) => { window.fails = name; }", fails)
+        send.click()
+        expect(said(phone)).to_have_text(told)
+        assert phone.evaluate(CLIPBOARD) == copied
+
+
+def test_a_link_that_could_not_be_made_is_said_and_made_when_it_is_asked_again(phone, standing):
+    phone.goto(standing.url)
+    phone.get_by_label("Amount", exact=True).fill("187")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(187))
+    unanswered(phone)
+    phone.get_by_role("button", name="Share").click()
+    expect(said(phone)).to_have_text("The link could not be made. Close this and try again.")
+    phone.get_by_role("dialog").get_by_role("button", name="Close").click()
+    phone.evaluate("well()")
+    open_share(phone)
+    expect(said(phone)).to_have_text("")
+    assert read_code(phone) == phone.get_by_label("Link", exact=True).input_value()
+
+
+def test_a_pasted_link_that_could_not_be_checked_is_checked_by_the_next_tap(sheet):
+    unanswered(sheet)
+    sheet.get_by_label("Paste a link").fill(LINK)
+    check = sheet.get_by_role("button", name="Check the link")
+    check.click()
+    expect(sheet.locator("[data-paste-error]")).to_have_text("The link could not be checked. Try again.")
+    sheet.evaluate("well()")
+    check.click()
+    expect(sheet.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
+
+
+def test_a_browser_that_lacks_the_engine_opens_a_pasted_link_and_the_server_answers_it(phone, standing):
+    grow_old(phone)
+    phone.goto(standing.url)
+    expect(phone.locator("form.alone")).to_be_visible()
+    phone.get_by_role("button", name="Share").click()
+    phone.get_by_label("Paste a link").fill(LINK)
+    phone.get_by_role("button", name="Check the link").click()
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
+
+
+def test_where_no_camera_may_be_used_the_link_is_pasted_instead(phone, standing):
+    phone.add_init_script("navigator.mediaDevices.getUserMedia = async () => { throw new Error('not allowed'); }")
+    scan(phone, standing.url, LINK)
+    expect(phone.locator("[data-paste-error]")).to_have_text("The camera cannot be used. Paste the link instead.")
+    expect(phone.locator("[data-video]")).to_be_hidden()
+
+
+# a camera that is drawn, and what reads it, once it did not
+DRAWN = """navigator.mediaDevices.getUserMedia = async () => {
+  const canvas = document.createElement("canvas");
+  canvas.getContext("2d").fillRect(0, 0, 9, 9);
+  window.camera = canvas.captureStream(10);
+  return window.camera;
+};
+window.looks = 0;
+window.BarcodeDetector = class {
+  async detect() {
+    window.looks += 1;
+    if (window.looks === 1) throw new DOMException("", "InvalidStateError");
+    return window.looks > 3 ? [{ rawValue: CODE }] : [];
+  }
+};"""
+OFF = "() => window.camera.getTracks().every(({ readyState }) => readyState === 'ended')"
+
+
+def test_a_picture_that_cannot_be_read_is_followed_by_the_next(phone, standing):
+    phone.add_init_script(DRAWN.replace("CODE", repr(LINK)))
+    phone.goto(standing.url)
+    expect(figure(phone, "drawn_b")).to_be_visible()
+    phone.get_by_role("button", name="Share").click()
+    phone.get_by_role("button", name="Scan a code").click()
+    expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
+
+
+def test_the_camera_is_off_when_the_sheet_is_closed(phone, standing):
+    phone.add_init_script(DRAWN.replace("window.looks > 3", "false").replace("CODE", "''"))
+    phone.goto(standing.url)
+    expect(figure(phone, "drawn_b")).to_be_visible()
+    phone.get_by_role("button", name="Share").click()
+    phone.get_by_role("button", name="Scan a code").click()
+    expect(phone.locator("[data-video]")).to_be_visible()
+    phone.wait_for_function("() => window.looks > 1")
+    phone.get_by_role("dialog").get_by_role("button", name="Close").click()
+    phone.wait_for_function(OFF)
+
+
+def test_a_page_that_is_paper_itself_is_printed_as_it_stands(phone, standing):
+    phone.add_init_script("window.prints = 0; window.print = () => { window.prints += 1; };")
+    phone.goto(standing.url + "/spreader/")
+    phone.get_by_role("button", name="Print at 100%").click()
+    assert phone.evaluate("window.prints") == 1
+    assert phone.locator("html[data-print]").count() == 0
+
+
+def test_a_file_that_is_handed_over_can_be_read_for_a_minute_and_is_then_let_go(phone, standing):
+    phone.clock.install(time=0)
+    phone.add_init_script("window.gone = []; URL.revokeObjectURL = (url) => { window.gone.push(url); };")
+    phone.goto(standing.url + "/boat/")
+    expect(figure(phone, "putty")).to_be_visible()
+    phone.evaluate("document.querySelector('[data-files]').open = true")
+    phone.clock.pause_at(3_600)
+    with phone.expect_download():
+        phone.get_by_role("button", name="Shopping list (CSV)").click()
+    phone.clock.run_for(59_000)
+    assert phone.evaluate("window.gone") == []
+    phone.clock.run_for(1_500)
+    [url] = phone.evaluate("window.gone")
+    assert url.startswith("blob:")

@@ -301,3 +301,45 @@ def test_a_tap_on_the_unit_brings_the_keys_of_other_units_and_fractions(chromium
         assert amount.evaluate("(one) => one.inputMode") == "decimal"
         amount.tap()
         assert amount.evaluate("(one) => one.inputMode") == "text"
+
+
+NOTHING_KEPT = """for (const name of ["localStorage", "sessionStorage"]) {
+  Object.defineProperty(window, name, { get() { throw new DOMException("", "SecurityError"); } });
+}"""
+
+
+def test_where_nothing_can_be_kept_the_units_that_are_chosen_hold_until_the_page_closes(phone, standing):
+    """And that is said; what is told once is told again."""
+    phone.add_init_script(NOTHING_KEPT)
+    phone.goto(standing.url + "/joint/")
+    expect(phone.locator("[data-form].live")).to_have_attribute("data-units", METRIC)
+    phone.get_by_role("link", name="Kit", exact=True).click()
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    choose(phone, US)
+    expect(phone.locator("[data-notice=settings]")).to_have_text(
+        "This browser cannot save. The setting lasts until you close the page.✕")
+    expect(phone.locator(f"[name=set-units][value={US}]")).to_be_checked()
+    phone.get_by_role("link", name="Joint", exact=True).click()
+    expect(phone.locator("main.screen-joint [data-form]")).to_have_attribute("data-units", US)
+    check("joint", phone, US)
+    phone.reload()
+    expect(phone.locator("[data-form].live")).to_have_attribute("data-units", METRIC)
+    expect(phone.locator("[data-notice=unkept]")).to_contain_text("cannot save Covemix")
+
+
+def test_units_that_another_tab_chooses_while_a_screen_is_on_its_way_are_those_it_comes_with(phone, standing):
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-listing][data-read]")).to_be_visible()
+    late, held = phone.context.new_page(), []
+    errors = []
+    late.on("pageerror", lambda error: errors.append(str(error)))
+    late.route("**/js/views/clock.js", lambda route: held.append(route))
+    late.goto(standing.url + "/clock/", wait_until="commit")
+    late.wait_for_function("() => window.name === 'covemix'")
+    late.evaluate("addEventListener('storage', () => { window.told = true; })")
+    choose(phone, US)
+    late.wait_for_function("() => window.told")
+    for route in held:
+        route.continue_()
+    expect(late.locator("[data-form].live")).to_have_attribute("data-units", US)
+    assert errors == []

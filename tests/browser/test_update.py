@@ -1,9 +1,12 @@
 """A newer build: never unasked, whole or not at all, in every tab, with what was typed."""
 import pytest
+from house import build
 from playwright.sync_api import expect
 
-from .conftest import drawn, figure, keep, until
-from .serve import instead
+from .conftest import drawn, figure, fresh, keep, until
+from .serve import instead, without
+from .test_recall import listing
+from .test_units import NOTHING_KEPT
 
 LOOK = "navigator.serviceWorker.getRegistration().then((one) => one.update())"
 BUILD = "document.documentElement.dataset.build"
@@ -183,3 +186,84 @@ def test_a_first_visit_is_no_newer_build_however_it_is_told(phone, served, told)
     phone.goto(served.url)
     expect(phone.locator("[data-notice=ready]")).to_be_visible()
     expect(phone.locator("[data-notice=update]")).to_have_count(0)
+
+
+OTHER = "(before) => document.documentElement.dataset.build !== before"
+
+
+def test_where_nothing_is_kept_the_way_on_and_the_way_back_lead_into_the_build_that_the_host_has_by_then(
+        chromium, served, other_build):
+    """A page cannot take in a screen of another build: it is opened as a page of its own, with what was typed."""
+    with fresh(chromium, service_workers="block") as (phone, _):
+        phone.goto(served.url)
+        before = phone.evaluate(BUILD)
+        phone.get_by_label("Amount", exact=True).fill("321")
+        expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
+        phone.get_by_role("link", name="Joint", exact=True).click()
+        expect(phone.locator("main.screen-joint [data-form].live")).to_be_attached()
+        assert phone.evaluate(BUILD) == before
+        served.stop()
+        served.start(other_build)
+        phone.go_back()
+        phone.wait_for_function(OTHER, arg=before)
+        expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
+        expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
+        served.stop()
+        served.start()
+        phone.get_by_role("link", name="Joint", exact=True).click()
+        expect(phone.locator("main.screen-joint [data-form].live")).to_be_attached()
+        assert phone.evaluate(BUILD) == before
+
+
+def test_where_nothing_is_kept_a_recalled_build_is_left_by_loading_the_page_anew(chromium, served, other_build):
+    served.stop()
+    served.start(wrap=listing(build().id))
+    with fresh(chromium, service_workers="block") as (phone, _):
+        phone.goto(served.url)
+        before = phone.evaluate(BUILD)
+        told = phone.locator("[data-notice=recalled]")
+        expect(told).to_be_visible()
+        phone.get_by_label("Amount", exact=True).fill("321")
+        expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
+        served.stop()
+        served.start(other_build, wrap=listing(build().id))
+        told.get_by_role("button", name="Update now").click()
+        phone.wait_for_function(OTHER, arg=before)
+        expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
+        expect(told).to_have_count(0)
+
+
+KNOWN = "localStorage['covemix.told.recalled']"
+
+
+@pytest.mark.parametrize("why", ["refused", "half"])
+def test_a_phone_that_keeps_nothing_or_half_of_the_list_hears_of_a_recalled_build(phone, served, why):
+    served.stop()
+    served.start(wrap=listing(build().id))
+    phone.add_init_script(NOTHING_KEPT if why == "refused" else KNOWN + " ??= '{\"cut sh'")
+    phone.goto(served.url)
+    expect(phone.locator("[data-notice=recalled]")).to_be_visible()
+    phone.get_by_label("Amount", exact=True).fill("200")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
+
+
+def test_an_update_that_came_by_half_when_it_was_asked_for_is_said_and_offered_again_once_it_is_whole(
+        phone, served, other_build):
+    """Asked for from a recalled build."""
+    keep(phone, served.url)
+    before = phone.evaluate(BUILD)
+    phone.get_by_label("Amount", exact=True).fill("321")
+    served.stop()
+    served.start(other_build, wrap=lambda app: listing(build().id)(without(app, "app.css")))
+    phone.reload()
+    told = phone.locator("[data-notice=recalled]")
+    told.get_by_role("button", name="Update now").click()
+    expect(told).to_contain_text("Try again with a connection")
+    assert phone.evaluate(BUILD) == before
+    served.stop()
+    served.start(other_build, wrap=listing(build().id))
+    phone.evaluate(LOOK)
+    expect(phone.locator("[data-notice=update]")).to_be_attached()
+    told.get_by_role("button", name="Update now").click()
+    phone.wait_for_function(OTHER, arg=before)
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")

@@ -65,7 +65,7 @@ export const laidBy = async (crew) => {
   if (!place) return []; // another screen stands there by now
   const { mostLaid: most, learns: figures } = place.dataset;
   const [laid] = figures.split(" "); // without it a batch teaches nothing
-  return (await batches().catch(() => [])).map(({ typed }) => typed)
+  return (await batches()).map(({ typed }) => typed)
     .filter((typed) => typed[laid] && (!typed.crew || typed.crew === crew)).slice(0, Number(most));
 };
 

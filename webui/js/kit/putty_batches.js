@@ -9,6 +9,7 @@ const fields = (form) => group(form).dataset.keptBy.split(" ");
 const named = (form, place, name) => `${group(form).dataset.group}.${place}.${name}`;
 const field = (form, place, name) => form.elements.namedItem(named(form, place, name));
 
+export const TYPED = "typed"; // a filler typed in a form, without a name
 export const fillerPick = (form) => form.elements.namedItem(group(form)?.dataset.keptOf);
 // By what batches of the filler that is chosen are known: a built-in one by its key, one's own by its name.
 export const fillerName = (form) => {
@@ -16,7 +17,6 @@ export const fillerName = (form) => {
   const own = () => form.elements.namedItem(`${pick.name}.name`).value || TYPED;
   return pick?.value.startsWith("kit:") ? pick.selectedOptions[0].textContent.trim() : pick?.value || (pick ? own() : "");
 };
-const TYPED = "typed"; // one without a name
 // An earlier build kept a built-in one by its label in English, which stands at it where it is another by now.
 const before = (form, name) => {
   const pick = fillerPick(form);

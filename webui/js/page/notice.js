@@ -68,6 +68,7 @@ export const once = (name, text, actions) => {
     if (localStorage.getItem(`covemix.told.${name}`)) return;
     localStorage.setItem(`covemix.told.${name}`, "yes");
   } catch { /* nothing is kept here: told again next time */ }
+  if (says(name, text)) return;
   const box = notice(name, text, actions);
   behind(box);
   if (UNASKED.includes(name)) aside(box);

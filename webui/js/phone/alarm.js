@@ -60,9 +60,10 @@ export const ring = (name, text, actions = []) => {
   const round = () => {
     if (!box.isConnected || rounds >= ROUNDS) return;
     rounds += 1;
+    // first: a voice that fails ends no alarm
+    setTimeout(round, PAUSE);
     beep();
     speak(text);
-    setTimeout(round, PAUSE);
   };
   round();
 };

@@ -54,16 +54,20 @@ export const bring = async (screen, main, { again, changed }) => {
     fill(form, values);
     return key(form) === mine;
   };
-  const leave = () => {
+  const drop = () => {
     delete form.dataset.link;
-    history.replaceState(null, "", location.pathname);
+    try {
+      history.replaceState(null, "", location.pathname);
+    } catch { /* too often: a reload offers it once more */ }
+  };
+  const leave = () => {
+    drop();
     lend();
     fill(form, home ?? []);
     again();
   };
   const use = () => {
-    delete form.dataset.link;
-    history.replaceState(null, "", location.pathname);
+    drop();
     if (anew) choose("units", units());
     changed();
     form.dispatchEvent(new Event("taken"));

@@ -42,9 +42,10 @@ export const shareLive = async (told, made) => {
   };
   await draw();
   const acts = [];
-  const send = () => navigator.share({ title: document.title, url: field.value }).catch(() => {}); // called off: it stays here
+  const again = () => shareLive(told, made);
+  const send = () => navigator.share({ title: document.title, url: field.value }).catch(again); // called off: it stays here
   const copy = () => navigator.clipboard.writeText(field.value)
-    .then(() => notice("share", t("share-copied")), () => {}); // refused: it stands there to be copied by hand
+    .then(() => notice("share", t("share-copied")), async () => (await again()).select()); // refused: to be copied by hand
   if (navigator.share) acts.push([t("share-send"), send]);
   if (navigator.clipboard) acts.push([t("share-copy-the-link"), copy]);
   const box = notice("share", told, acts);
@@ -58,4 +59,5 @@ export const shareLive = async (told, made) => {
     else if (document.activeElement !== field) draw().catch(() => {}); // not while it is marked to be copied
   }, FRESH);
   box.scrollIntoView({ block: "nearest" });
+  return field;
 };

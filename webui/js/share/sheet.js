@@ -52,14 +52,25 @@ export const open = async (what) => {
   }
 };
 
+// To be copied by hand: words keep their lines.
+const mark = (text) => {
+  const [link, words] = [part("link"), part("words")];
+  if (text === link.value) {
+    link.focus();
+    link.select();
+    return;
+  }
+  words.textContent = text;
+  words.hidden = false;
+  window.getSelection().selectAllChildren(words);
+};
+
 const copy = async (text, done) => {
   try {
     await navigator.clipboard.writeText(text);
     say(done);
-  } catch { // plain http, or refused: the text stands there to be copied by hand
-    part("link").value = text;
-    part("link").focus();
-    part("link").select();
+  } catch { // plain http, or refused
+    mark(text);
     say(t("share-copy-marked"));
   }
 };

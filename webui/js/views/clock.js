@@ -47,7 +47,7 @@ export const mount = (screen, main) => {
   tools(place);
   const answers = view.form.querySelector(".side");
   answers.addEventListener("click", fromAnswer);
-  new MutationObserver(startWaiting).observe(answers, { childList: true, subtree: true });
+  view.form.addEventListener("answered", startWaiting);
   showPots(list());
   return view;
 };

@@ -2,7 +2,7 @@
 import { ask } from "../engine/engine.js";
 import { fill, openAround, pairs, settle } from "../form/form.js";
 import { recallOpen, rememberOpen } from "../form/memory.js";
-import { unanswered } from "../page/notice.js";
+import { notice, unanswered } from "../page/notice.js";
 import { mount } from "./screen.js";
 
 // keep(pairs, entry): stores it; resolves to undefined where that failed. beside: fields outside the form that belong to
@@ -34,8 +34,11 @@ export const editing = (screen, main, keep, beside = []) => {
     const wrong = answers.flatMap(([, answer]) => answer.errors);
     if (wrong.length) {
       const field = form.elements.namedItem(wrong[0].field) ?? form.querySelector(`[data-error="${wrong[0].field}"]`);
-      if (field) openAround(field);
-      field?.focus();
+      if (!field || field.type === "hidden") notice("unsaved", wrong[0].message);
+      else {
+        openAround(field);
+        field.focus();
+      }
       return;
     }
     const empty = answers.flatMap(([, answer]) => answer.lines).find((line) => line.name === "empty");

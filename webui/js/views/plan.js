@@ -94,7 +94,7 @@ const stepping = ({ form, changed, accept, brought }, main, sent, seen) => {
   let run = null;
   const along = (use) => withPart(RUN, ({ Run }) => {
     if (!form.isConnected) return null;
-    run ??= new Run(main.querySelector("[data-along]"), { at: ALONG, asked: () => pairs(form), pairs: () => pairs(form), finish, waits,
+    run ??= new Run(main.querySelector("[data-along]"), { at: ALONG, asked: () => pairs(form), finish, waits,
       air, airAge: () => airNow()?.age ?? null, done: () => {} });
     return use(run);
   });

@@ -44,12 +44,8 @@ export const mount = (screen, main) => {
   const keep = async (weighed) => {
     const entry = spelledBatch(form, weighed);
     const filler = fillerName(form);
-    const now = await ask({ move: "thicken", pairs: pairs(form) }).catch(() => null);
     const got = await ask({ move: "thicken", pairs: pairs(form).concat(typedBatch(form, entry)) }).catch(() => null);
-    if (!now || !got) return { wrong: UNANSWERED };
-    const before = new Set(now.errors.map(({ message }) => message));
-    const wrong = got.errors.find(({ message }) => !before.has(message));
-    if (wrong) return { wrong: wrong.message };
+    if (!got || got.errors.length) return { wrong: got?.errors[0].message ?? UNANSWERED };
     const id = await keepBatch(form, { ...entry, filler });
     if (id === undefined) return { wrong: UNKEPT };
     putIn(form, { ...entry, id });

@@ -6,6 +6,7 @@ import { isMeasured } from "../form/declarations.js";
 import { reach } from "../form/rows.js";
 import { bare } from "../form/units.js";
 import { ifHere, withPart } from "../offline/parts.js";
+import { TYPED } from "../kit/putty_batches.js";
 import { UNANSWERED, notice, unanswered } from "../page/notice.js";
 import { put, remove } from "../store/store.js";
 import { Watch, measured } from "../phone/clocks.js";
@@ -175,7 +176,7 @@ export class Run extends Steps {
     const row = Object.entries(entry).map(([name, text]) => [`${TUBS}.${place}.${name}`, text]);
     const got = await ask({ move: "thicken", pairs: [...asks, ...row] }).catch(() => null);
     if (!got || got.errors.length) return { wrong: got?.errors[0].message ?? UNANSWERED };
-    const id = await put("log", { ...entry, filler, kind: "putty", when: Date.now() });
+    const id = await put("log", { ...entry, filler: filler || TYPED, kind: "putty", when: Date.now() });
     if (id === undefined) return { wrong: t("pour-unkept") };
     const before = recall(POUR);
     remember(POUR, [...before ?? [], ...row]);

@@ -94,7 +94,11 @@ export const mount = (screen, main) => {
   /** @type {(value?: unknown) => void} */
   let full = () => {};
   const filled = new Promise((resolve) => { full = resolve; }); // by what is kept, or answered before that
-  const answer = newest((...got) => { show(...got); full(); });
+  const answer = newest((got, error, asked) => {
+    show(got, error, asked);
+    full();
+    if (got) form.dispatchEvent(new Event("answered"));
+  });
   const follows = main.querySelectorAll("[data-follows]"); // what does not wait for the rest
   const first = newest((got, error, asked) => {
     if (got && form.isConnected) {

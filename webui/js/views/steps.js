@@ -26,7 +26,7 @@ export const clock = (seconds) => `${Math.floor(seconds / 60)}:${two(seconds % 6
  * @property {(name: string) => string} read a field of the form by its name
  * @property {(name: string, text: string) => void} write
  * @property {(name: string) => string} unitOf the unit beside it
- * @property {() => [string, string][]} pairs what is typed
+ * @property {() => [string, string][]} [pairs] what is typed
  * @property {(lead: any) => void} mend leaves with some fields filled in
  * @property {(typed: any) => any} keep a putty batch, to {wrong: why not} or {undo}
  * @property {(typed: any) => any} log the whole pour, to "" or why not
