@@ -633,4 +633,5 @@ def test_a_second_batch_like_the_first_has_a_clock_too(phone, standing):
         phone.goto(f"{standing.url}/?amount={amount}")
         phone.get_by_role("link", name="Start the clock").click()
         expect(phone.locator(".pot")).to_have_count(place + 1)
+        expect(phone.locator("[data-status]")).not_to_be_empty()  # the answer is kept by now
     expect(phone.locator(".pot-name", has_text="200 g")).to_have_count(2)
