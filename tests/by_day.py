@@ -139,6 +139,9 @@ ASKED = {
     "browser/privacy": {
         "every_screen_asks_only_its_own_server_only_for_files_and_stores_nothing_unasked": 1,
         "a_hostile_import_is_only_text": 1, "what_is_typed_handed_on_and_kept_is_sent_nowhere": 1},
+    "browser/refused": {
+        "an_alarm_that_is_tried_is_felt_and_once_sound_is_allowed_heard": 1,
+        "an_alarm_whose_voice_fails_is_felt_and_seen_and_goes_on": 1},
     "browser/run": {
         "a_whole_seam_is_a_tap_for_each_step_and_leaves_log_plan_and_dates": 1,
         "a_helper_s_link_that_was_changed_on_its_way_is_refused": 4, "a_killed_app_opens_in_the_run": 1,
