@@ -3,6 +3,7 @@
 Once for each copy of the house all browser tests are run with a mark at the start of each block of each script. A test
 that fails with them counts by what it had reached. Their times are kept too: quick ones are asked first.
 """
+import functools
 import json
 import os
 import subprocess
@@ -36,15 +37,20 @@ class Reached:
         self.place, self.now, self.took = place, set(), 0.0
 
     def pytest_sessionstart(self):
-        from playwright.sync_api import Browser
-        made = Browser.new_context
+        from playwright.sync_api import Browser, BrowserType
+        for owner, name in (
+                (Browser, "new_context"), (Browser, "new_page"), (BrowserType, "launch_persistent_context")):
+            setattr(owner, name, self.heard(getattr(owner, name)))
 
-        def new_context(browser, *words, **more):
-            context = made(browser, *words, **more)
-            listen(context, self.now.update)
-            return context
+    def heard(self, made):
+        """What opens a context, or a page with one of its own: it is listened to."""
+        @functools.wraps(made)
+        def opened(*words, **more):
+            got = made(*words, **more)
+            listen(getattr(got, "context", got), self.now.update)
+            return got
 
-        Browser.new_context = new_context
+        return opened
 
     def pytest_runtest_logreport(self, report):
         if report.when != "teardown":
